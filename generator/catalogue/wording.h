@@ -1,0 +1,50 @@
+// wording: every sentence the sheets say, by name, with named slots; and how amounts are written
+// in the spec's units and language.
+#pragma once
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "base/date.h"
+#include "base/diagnostic.h"
+#include "base/units.h"
+#include "base/world.h"
+
+namespace loamsheet {
+
+// What may fill a slot. Strings go in as they are; amounts are written in the sheet's units.
+// A Range is written once when both ends read the same, otherwise as "low–high unit".
+struct WordKey { std::string key; };   // another sentence, by its name: "material.expanded-clay"
+using Arg = std::variant<std::string, WordKey, int, double, Date, Millimetres, SquareMetres, Litres,
+                         Kilograms, Celsius, Fraction, Days, Range<Millimetres>, Range<Litres>,
+                         Range<Kilograms>, Range<Celsius>, Range<Fraction>>;
+using Args = std::vector<std::pair<std::string, Arg>>;
+
+enum class UnitSystem { metric, us };
+
+// The words of templates/LANGUAGE/*.yaml (flat "name: sentence" files; file layers.yaml holds the
+// names that start with "layers.").
+class Wording {
+ public:
+  Wording(std::map<std::string, std::string> sentences, UnitSystem units)
+      : sentences_(std::move(sentences)), units_(units) {}
+
+  // The sentence with its slots filled. An unknown name or slot gives "[[name]]" / "[[slot]]",
+  // which the rules tests look for.
+  std::string say(std::string_view name, const Args& = {}) const;
+  bool knows(std::string_view name) const;
+  std::string amount(const Arg&) const;        // an amount on its own: "13.5 L"
+  UnitSystem units() const { return units_; }
+  const std::map<std::string, std::string>& sentences() const { return sentences_; }
+
+ private:
+  std::map<std::string, std::string> sentences_;
+  UnitSystem units_;
+};
+
+Outcome<Wording> read_wording(World&, const std::string& language, UnitSystem);
+
+}  // namespace loamsheet
