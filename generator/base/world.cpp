@@ -2,9 +2,22 @@
 
 namespace loamsheet {
 
+namespace {
+
+std::optional<std::string> value_in(const std::map<std::string, std::string>& values,
+                                    const std::string& name) {
+  const auto found = values.find(name);
+  return found == values.end() ? std::nullopt : std::optional(found->second);
+}
+
+}  // namespace
+
 std::optional<std::string> MemoryWorld::read(const std::string& path) {
-  const auto found = files.find(path);
-  return found == files.end() ? std::nullopt : std::optional(found->second);
+  return value_in(files, path);
+}
+
+std::optional<std::string> MemoryWorld::variable(const std::string& name) {
+  return value_in(variables, name);
 }
 
 bool MemoryWorld::write(const std::string& path, std::string_view bytes) {

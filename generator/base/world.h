@@ -29,22 +29,22 @@ class World {
   // "fonts/OpenSans-Regular.ttf". Gives its path for read().
   virtual std::string data(const std::string& name) = 0;
 
-  // SOURCE_DATE_EPOCH, when it is set.
-  virtual std::optional<long long> epoch() = 0;
+  // A variable of the environment (SOURCE_DATE_EPOCH, NO_COLOR), when it is set.
+  virtual std::optional<std::string> variable(const std::string& name) = 0;
 };
 
 // A world in memory, for tests.
 class MemoryWorld : public World {
  public:
   std::map<std::string, std::string> files;
-  std::optional<long long> now;
+  std::map<std::string, std::string> variables;
 
   std::optional<std::string> read(const std::string& path) override;
   bool write(const std::string& path, std::string_view bytes) override;
   bool make_folder(const std::string&) override { return true; }
   std::vector<std::string> list(const std::string& folder) override;
   std::string data(const std::string& name) override { return name; }
-  std::optional<long long> epoch() override { return now; }
+  std::optional<std::string> variable(const std::string& name) override;
 };
 
 }  // namespace loamsheet
