@@ -12,7 +12,7 @@
 
 namespace loamsheet {
 
-enum class Face { regular, bold, italic };   // three at most: each costs a font in the file
+enum class Face { regular, bold, italic };  // three at most: each costs a font in the file
 inline constexpr int face_count = 3;
 
 // Vertical measures of a face in parts of the em.
@@ -33,7 +33,7 @@ class Typefaces {
   double width(Face, double size, std::string_view utf8) const;
   FaceMetrics metrics(Face) const;
   bool has_glyph(Face, char32_t) const;
-  const std::string& bytes(Face) const;        // the whole font file
+  const std::string& bytes(Face) const;  // the whole font file
 
   // A font file that holds only the glyphs of these code points (.notdef and blank kept).
   Outcome<std::string> cut(Face, const std::set<char32_t>& used) const;
