@@ -43,6 +43,7 @@ struct Identity {
   std::string title, reference, revision;
   Date plant_on;
   bool moved = false;                       // built in the shop, then moved
+  std::optional<Date> moves_on;             // the day of that move, when it is fixed
   std::string prepared_by, customer;        // may be empty
 };
 

@@ -1,40 +1,25 @@
 // plan: what follows from a checked build - volumes, masses, water, findings.
 // In: Build. Out: Plan. Pure: no files, no clock, no locale, no words, no positions on paper.
-//
-// Two steps, because one build is looked at many ways: decide once, evaluate for each scenario,
-// sweep over the corners of what is uncertain. A printed range holds for those scenarios.
 #pragma once
 #include <optional>
 #include <string>
-#include <utility>
-#include <variant>
 #include <vector>
 
+#include "base/date.h"
 #include "base/geometry.h"
-#include "base/span.h"
 #include "base/units.h"
 #include "check/build.h"
+#include "plan/finding.h"
 
 namespace loamsheet {
 
-// Numbers of a finding, by slot name; the words come from the templates.
-using FindingArg = std::variant<std::string, int, Millimetres, Litres, Kilograms, Fraction,
-                                Range<Millimetres>, Range<Litres>>;
-
-enum class Weight { stop, caution, note };
-
-struct Finding {
-  Weight weight = Weight::note;
-  std::string rule;                                    // "layers-above-sill"
-  Span where;
-  std::vector<std::pair<std::string, FindingArg>> args;
-};
-
 enum class Status { cleared, provisional, not_cleared };
 
+// A raised floor is all voids and is bought by area: it has no bought volume and no dry mass.
 struct DrainagePlan {
-  Litres volume, buy, voids;
-  Range<Kilograms> dry;
+  Litres volume, voids;
+  std::optional<Litres> buy;
+  std::optional<Range<Kilograms>> dry;
 };
 
 struct SeparatorPlan {
@@ -74,34 +59,25 @@ struct LayersPlan {
   Profile profile;
 };
 
-// What is settled once, whatever the uncertain inputs turn out to be.
-struct Decisions {
-  LayersPlan layers;
-  Kilograms empty;
-  Millimetres highest_standing;    // highest water level that keeps the air gap under the mesh
-};
-
-// One point in what is uncertain: for each Build::unknowns a place from 0 (low) to 1 (high).
-struct Scenario {
-  std::vector<double> at;
-};
-
-struct Result {
-  Litres first_watering;
-  Millimetres standing;
-  Kilograms dry, wet;
-};
-
 struct MassPlan {
   Kilograms empty;
   Range<Kilograms> dry, wet;
   std::optional<Range<Kilograms>> stand_margin;
 };
 
+// Nothing where it does not apply: an arid build is not watered through; without a drainage
+// layer no water stands.
 struct WaterPlan {
-  Range<Litres> first_watering;
-  Range<Millimetres> standing;
-  Millimetres highest_standing;
+  std::optional<Range<Litres>> first_watering;
+  std::optional<Range<Millimetres>> standing;
+  std::optional<Millimetres> highest_standing;   // level that keeps the air gap under the mesh
+};
+
+// The earliest day on which the animal may go in; it holds only when the readiness is signed.
+struct Ready {
+  Date earliest;
+  int days = 0;                            // counted from the day of planting
+  std::vector<std::string> because;        // ids: "after-planting", "after-move"
 };
 
 struct PullItem {
@@ -118,15 +94,9 @@ struct Plan {
   MassPlan mass;
   WaterPlan water;
   std::vector<PullItem> pull_list;
+  Ready ready;
   std::vector<Finding> findings;   // stops first, then cautions, then notes; in spec order
 };
-
-Decisions decide(const Build&);
-Result evaluate(const Build&, const Decisions&, const Scenario&);
-
-// All corners of the unknowns, and fixed samples inside.
-std::vector<Scenario> scenarios(const Build&);
-Range<double> sweep(const Build&, const Decisions&, double (*read)(const Result&));
 
 Plan make_plan(const Build&);
 

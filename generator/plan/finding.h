@@ -1,0 +1,26 @@
+// finding: what is wrong or worth knowing about a build, as a rule with its numbers.
+#pragma once
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "base/span.h"
+#include "base/units.h"
+
+namespace loamsheet {
+
+// Numbers of a finding, by slot name; the words come from the templates.
+using FindingArg = std::variant<std::string, int, Millimetres, Litres, Kilograms, Fraction,
+                                Range<Millimetres>, Range<Litres>, Range<Kilograms>>;
+
+enum class Weight { stop, caution, note };
+
+struct Finding {
+  Weight weight = Weight::note;
+  std::string rule;                                    // "layers-above-sill"
+  Span where;
+  std::vector<std::pair<std::string, FindingArg>> args;
+};
+
+}  // namespace loamsheet
