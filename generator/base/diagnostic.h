@@ -58,6 +58,13 @@ Outcome<T> failure(Diagnostic d) {
   return {std::nullopt, {std::move(d)}};
 }
 
+// The value of an outcome; its messages go to the sink.
+template <class T>
+std::optional<T> taken(Outcome<T>&& outcome, Sink& sink) {
+  sink.add(std::move(outcome.messages));
+  return std::move(outcome.value);
+}
+
 // Gives the text of a line (from 1) of a file, without its line end; empty when there is none.
 using LineLookup = std::function<std::string(const std::string& file, int line)>;
 

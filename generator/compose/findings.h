@@ -1,0 +1,26 @@
+// findings: what a rule found, in words.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "catalogue/wording.h"
+#include "check/build.h"
+#include "plan/plan.h"
+
+namespace loamsheet {
+
+struct SpokenFinding {
+  std::string severity;      // stop | caution | note
+  std::string rule;
+  Span where;                // the spec itself when the rule has no place of its own
+  std::string text, remedy, source;
+};
+
+SpokenFinding speak(const Finding&, const Build&, const Wording&);
+std::vector<SpokenFinding> speak(const std::vector<Finding>&, const Build&, const Wording&);
+
+// "cleared", "provisional" or "not cleared"; and "stop", "caution" or "note".
+std::string name_of(Status);
+std::string name_of(Weight);
+
+}  // namespace loamsheet

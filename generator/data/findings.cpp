@@ -1,0 +1,51 @@
+#include "compose/findings.h"
+
+#include "data/data.h"
+#include "data/findings_json.h"
+
+namespace loamsheet {
+namespace {
+
+std::string place(const Span& where) {
+  if (where.line == 0) return where.file;
+  return where.file + ':' + std::to_string(where.line) + ':' + std::to_string(where.column);
+}
+
+}  // namespace
+
+Json findings_array(const PlannedBuild& p) {
+  Json list = Json::array();
+  for (const auto& f : speak(p.plan.findings, p.build, p.wording)) {
+    list.push_back({{"severity", f.severity},
+                    {"rule", f.rule},
+                    {"file", f.where.file},
+                    {"line", f.where.line},
+                    {"column", f.where.column},
+                    {"text", f.text},
+                    {"remedy", f.remedy},
+                    {"source", f.source}});
+  }
+  return list;
+}
+
+std::string findings_json(const std::vector<PlannedBuild>& all) {
+  Json specs = Json::array(), findings = Json::array();
+  for (const auto& p : all) {
+    specs.push_back({{"file", p.build.spec_file}, {"status", name_of(p.plan.status)}});
+    for (auto& f : findings_array(p)) findings.push_back(std::move(f));
+  }
+  return Json({{"loamsheet", LOAMSHEET_VERSION}, {"specs", specs}, {"findings", findings}}).dump(2) +
+         '\n';
+}
+
+std::string findings_text(const PlannedBuild& p) {
+  std::string out;
+  for (const auto& f : speak(p.plan.findings, p.build, p.wording)) {
+    out += place(f.where) + ": " + f.severity + ": " + f.text + " [" + f.rule + "]\n";
+    if (!f.remedy.empty()) out += "  remedy: " + f.remedy + '\n';
+    if (!f.source.empty()) out += "  source: " + f.source + '\n';
+  }
+  return out + p.build.spec_file + ": " + name_of(p.plan.status) + '\n';
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,59 @@
+#include <filesystem>
+
+#include "job/customer.h"
+#include "job/job.h"
+
+namespace loamsheet {
+namespace {
+
+using Path = std::filesystem::path;
+
+std::string base_name(const std::string& path) { return Path(path).filename().string(); }
+
+Diagnostic unreadable(const std::string& path) {
+  Diagnostic d;
+  d.where.file = path;
+  d.message = "cannot be read, so it cannot go into the sheet";
+  d.fault = Fault::file;
+  return d;
+}
+
+void attach(World& world, const std::string& path, const Attachment& as, Sink& sink,
+            std::vector<Attachment>& files) {
+  auto bytes = world.read(path);
+  if (!bytes) return sink.add(unreadable(path));
+  files.push_back(as);
+  files.back().bytes = std::move(*bytes);
+}
+
+void attach_shop_files(World& world, const Planned& p, Sink& sink,
+                       std::vector<Attachment>& files) {
+  for (const auto& profile : p.spec.profiles) {
+    const std::string name = "profiles/" + base_name(profile.path);
+    attach(world, profile.path, {name, "application/yaml", "profile", ""}, sink, files);
+  }
+  if (const auto stock = p.spec.root.text("stock")) {
+    attach(world, (Path(p.spec.file).parent_path() / *stock).string(), {base_name(*stock), "text/csv", "stock", ""},
+           sink, files);
+  }
+}
+
+}  // namespace
+
+Outcome<std::vector<Attachment>> attachments(World& world, const Planned& p,
+                                             const SheetOptions& options) {
+  if (options.archive == Archive::plain) return {std::vector<Attachment>{}, {}};
+  Sink sink;
+  std::vector<Attachment> files;
+  files.push_back({base_name(p.spec.file), "application/yaml", "spec", p.spec.text});
+  if (options.customer_copy) {
+    auto cut = taken(customer_spec(p.spec, p.wording.say("sheet.customer-spec")), sink);
+    if (cut) files.front().bytes = std::move(*cut);
+  } else {
+    attach_shop_files(world, p, sink, files);
+  }
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(files), sink.take()};
+}
+
+}  // namespace loamsheet

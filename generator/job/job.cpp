@@ -1,0 +1,87 @@
+#include "job/job.h"
+
+#include "calendar/calendar.h"
+#include "catalogue/style.h"
+#include "check/check.h"
+#include "compose/compose.h"
+#include "data/data.h"
+#include "draw/draw.h"
+#include "layout/layout.h"
+#include "paint/paint.h"
+
+namespace loamsheet {
+
+Outcome<Planned> plan_spec(World& world, const std::string& path, const std::string& profiles) {
+  Sink sink;
+  auto spec = taken(read_spec(world, path, profiles), sink);
+  auto catalogue = taken(read_catalogue(world), sink);
+  if (!spec || !catalogue) return {std::nullopt, sink.take()};
+  auto build = taken(check(*spec, *catalogue), sink);
+  if (!build) return {std::nullopt, sink.take()};
+  const auto units = build->print.us_units ? UnitSystem::us : UnitSystem::metric;
+  auto wording = taken(read_wording(world, build->print.language, units), sink);
+  if (!wording) return {std::nullopt, sink.take()};
+  Plan plan = make_plan(*build);
+  return {Planned{std::move(*spec), std::move(*catalogue), std::move(*wording), std::move(*build),
+                  std::move(plan)},
+          sink.take()};
+}
+
+Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& options) {
+  Sink sink;
+  auto type = taken(load_typefaces(world), sink);
+  auto style = taken(read_style(world, p.build.print.large), sink);
+  if (!type || !style) return {std::nullopt, sink.take()};
+  auto figures = taken(make_figures({p.build, p.plan, p.wording, *type}), sink);
+  if (!figures) return {std::nullopt, sink.take()};
+  auto sheet = taken(
+      compose({p.build, p.plan, *figures, p.wording, p.catalogue, options.parts}), sink);
+  if (!sheet) return {std::nullopt, sink.take()};
+  auto pages = taken(lay_out(*sheet, *figures, *type, *style), sink);
+  if (!pages) return {std::nullopt, sink.take()};
+  return {Drafted{std::move(*type), std::move(*figures), std::move(*sheet), std::move(*pages)},
+          sink.take()};
+}
+
+namespace {
+
+Outcome<std::string> sheet_pdf(World& world, const Planned& p, const SheetOptions& options,
+                               long long stamp) {
+  Sink sink;
+  auto drafted = taken(draft(world, p, options), sink);
+  auto files = taken(attachments(world, p, options), sink);
+  if (!drafted || !files) return {std::nullopt, sink.take()};
+  auto painted = taken(paint(drafted->pages, drafted->type), sink);
+  auto drawn = taken(draw_pdf(drafted->figures, drafted->type), sink);
+  auto profile = world.read(world.data("fonts/sRGB.icc"));
+  if (!painted || !drawn || !profile) return {std::nullopt, sink.take()};
+  return finish({.painted = std::move(*painted),
+                 .drawn = std::move(*drawn),
+                 .pages = drafted->pages,
+                 .figures = drafted->figures,
+                 .attachments = std::move(*files),
+                 .colour_profile = std::move(*profile),
+                 .archive = options.archive,
+                 .stamp = stamp,
+                 .producer = "loamsheet " LOAMSHEET_VERSION});
+}
+
+}  // namespace
+
+Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
+                                            const SheetOptions& options) {
+  Sink sink;
+  const auto stamp = taken(stamp_of(world, p.build), sink);
+  if (!stamp) return {std::nullopt, sink.take()};
+  auto pdf = taken(sheet_pdf(world, p, options, *stamp), sink);
+  auto calendar = taken(make_calendar(p.build, p.plan, p.wording, *stamp), sink);
+  if (!pdf || !calendar) return {std::nullopt, sink.take()};
+  const std::string stem = file_stem(p.build, options.customer_copy);
+  std::vector<OutputFile> files;
+  files.push_back({stem + ".pdf", std::move(*pdf)});
+  files.push_back({stem + ".ics", std::move(*calendar)});
+  files.push_back({stem + ".json", numbers_json({p.build, p.plan, p.wording})});
+  return {std::move(files), sink.take()};
+}
+
+}  // namespace loamsheet
