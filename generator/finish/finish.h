@@ -4,6 +4,7 @@
 #pragma once
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/date.h"
@@ -13,22 +14,26 @@
 
 namespace loamsheet {
 
-enum class Archive { full, plain };   // PDF/A-3b with files embedded, PDF/A-1b without
+enum class Archive { full, plain };  // PDF/A-3b with files embedded, PDF/A-1b without
+
+// What an attachment is described as that is the spec a sheet was made from; reopening looks for
+// it.
+inline constexpr std::string_view spec_description = "loamsheet spec";
 
 struct Attachment {
   std::string name, media_type, description, bytes;
 };
 
 struct FinishInput {
-  std::string painted;                // libharu's bytes
-  std::string drawn;                  // Cairo's bytes: one page a figure; empty when none
+  std::string painted;  // libharu's bytes
+  std::string drawn;    // Cairo's bytes: one page a figure; empty when none
   const Pages& pages;
   const Figures& figures;
   std::vector<Attachment> attachments;
-  std::string colour_profile;         // bytes of an sRGB ICC profile
+  std::string colour_profile;  // bytes of an sRGB ICC profile
   Archive archive = Archive::full;
-  long long stamp = 0;                // seconds since 1970, UTC: creation and modification
-  std::string producer;               // "loamsheet 0.1.0"
+  long long stamp = 0;   // seconds since 1970, UTC: creation and modification
+  std::string producer;  // "loamsheet 0.1.0"
 };
 
 Outcome<std::string> finish(const FinishInput&);
