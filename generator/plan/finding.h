@@ -18,7 +18,7 @@ enum class Weight { stop, caution, note };
 
 struct Finding {
   Weight weight = Weight::note;
-  std::string rule;                                    // "layers-above-sill"
+  std::string rule;  // "layers-above-sill"
   Span where;
   std::vector<std::pair<std::string, FindingArg>> args;
 };

@@ -47,8 +47,8 @@ struct LitterPlan {
 // Heights above the inside floor where each layer's top lies.
 struct Profile {
   Millimetres drainage_top;
-  Millimetres substrate_front, substrate_back;         // top of the substrate
-  Millimetres litter_front, litter_back;               // top of the litter
+  Millimetres substrate_front, substrate_back;  // top of the substrate
+  Millimetres litter_front, litter_back;        // top of the litter
 };
 
 struct LayersPlan {
@@ -70,20 +70,20 @@ struct MassPlan {
 struct WaterPlan {
   std::optional<Range<Litres>> first_watering;
   std::optional<Range<Millimetres>> standing;
-  std::optional<Millimetres> highest_standing;   // level that keeps the air gap under the mesh
+  std::optional<Millimetres> highest_standing;  // level that keeps the air gap under the mesh
 };
 
 // The earliest day on which the animal may go in; it holds only when the readiness is signed.
 struct Ready {
   Date earliest;
-  int days = 0;                            // counted from the day of planting
-  std::vector<std::string> because;        // ids: "after-planting", "after-move"
+  int days = 0;                      // counted from the day of planting
+  std::vector<std::string> because;  // ids: "after-planting", "after-move"
 };
 
 struct PullItem {
-  std::string item;                // material id
+  std::string item;  // material id
   double need = 0;
-  std::string unit;                // L, m2, kg, piece
+  std::string unit;  // L, m2, kg, piece
 };
 
 struct Plan {
@@ -95,7 +95,7 @@ struct Plan {
   WaterPlan water;
   std::vector<PullItem> pull_list;
   Ready ready;
-  std::vector<Finding> findings;   // stops first, then cautions, then notes; in spec order
+  std::vector<Finding> findings;  // stops first, then cautions, then notes; in spec order
 };
 
 Plan make_plan(const Build&);

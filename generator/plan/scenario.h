@@ -2,6 +2,7 @@
 // one point in what is uncertain; a sweep over the scenarios gives the ranges that are printed.
 // A printed range holds for those scenarios, no more.
 #pragma once
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -14,7 +15,7 @@ namespace loamsheet {
 // What is settled once, whatever the uncertain inputs turn out to be.
 struct Decisions {
   LayersPlan layers;
-  Litres water_area;               // what the water area holds
+  Litres water_area;  // what the water area holds
   Kilograms empty;
   std::optional<Millimetres> highest_standing;  // as in WaterPlan
 };
@@ -35,11 +36,14 @@ struct Result {
 Decisions decide(const Build&);
 Result evaluate(const Build&, const Decisions&, const Scenario&);
 
-// Up to eight unknowns: all corners, and fixed samples inside. More: all low, all high, each alone
-// low and high with the others in the middle, and the samples.
+// Up to eight unknowns: all corners, and fixed samples inside. More: the corners with all unknowns
+// moving as one, each alone low and high with the others in the middle, and the samples.
 std::vector<Scenario> scenarios(const Build&);
 
 // The lowest and highest of one number over all scenarios.
 Range<double> sweep(const Build&, const Decisions&, double (*read)(const Result&));
+
+// Whether a printed number depends on the unknown with this position in Build::unknowns.
+bool matters(const Build&, const Decisions&, std::size_t unknown);
 
 }  // namespace loamsheet

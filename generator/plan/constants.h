@@ -1,0 +1,39 @@
+// constants: the numbers of the plan that are not the spec's and not the catalogue's, each with
+// its origin.
+#pragma once
+#include "base/units.h"
+
+namespace loamsheet::constants {
+
+// Of the first watering, the share of the deficit that runs through before the substrate is wetted
+// evenly, and then stands in the drainage layer. Common practice.
+inline constexpr Fraction runs_through{0.10};
+
+// Air left between the standing water and the separator. Common practice.
+inline constexpr Millimetres air_gap{10};
+
+// A drainage layer of granules that is thinner than this holds too little. Common practice.
+inline constexpr Millimetres shallow_drainage{50};
+
+// Standing water from which a person should look at it after the first watering. Common practice.
+inline constexpr Millimetres high_water{25};
+
+// The share of a stand's rated load that should stay free. Common practice.
+inline constexpr Fraction stand_reserve{0.20};
+
+// The share of the height that should stay free above the layers. Common practice.
+inline constexpr Fraction free_height{1.0 / 3.0};
+
+// Loose substrate steeper than this slides: its angle of repose. Common practice.
+inline constexpr double steepest_degrees = 35;
+
+// Drainage granules denser than this, in bulk, are rock or gravel. Common practice.
+inline constexpr KilogramsPerCubicMetre heavy_granules{1000};
+
+// The tank stands empty of animals at least so long after planting or a move. Common practice.
+inline constexpr int days_empty = 30;
+
+// The tank is planted and weighed at room temperature. Common practice.
+inline constexpr Celsius room{20};
+
+}  // namespace loamsheet::constants

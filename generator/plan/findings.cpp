@@ -1,0 +1,50 @@
+#include "plan/findings.h"
+
+#include <algorithm>
+#include <iterator>
+#include <tuple>
+
+namespace loamsheet {
+namespace {
+
+void append(Found& all, Found more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+bool comes_before(const Finding& a, const Finding& b, const std::string& spec_file) {
+  const auto rank = [&](const Finding& f) {
+    const int place = f.where.line == 0 ? 2 : f.where.file == spec_file ? 0 : 1;
+    return std::tuple(f.weight, place, f.where.file, f.where.line, f.where.column);
+  };
+  return rank(a) < rank(b);
+}
+
+}  // namespace
+
+Found input_findings(const Build& build) {
+  Found found;
+  for (const UnknownInput& unknown : build.unknowns) {
+    found.push_back({Weight::caution,
+                     "value-unknown",
+                     unknown.where,
+                     {{"key", unknown.key}, {"range", unknown.shown}, {"from", unknown.from}}});
+  }
+  for (const NotUsedYet& key : build.not_used) {
+    found.push_back({Weight::note, "not-used-yet", key.where, {{"key", key.key}}});
+  }
+  return found;
+}
+
+Found all_findings(const Build& build, const Plan& plan) {
+  Found all;
+  append(all, layer_findings(build, plan));
+  append(all, drainage_findings(build, plan));
+  append(all, tank_findings(build, plan));
+  append(all, input_findings(build));
+  std::stable_sort(all.begin(), all.end(), [&](const Finding& a, const Finding& b) {
+    return comes_before(a, b, build.spec_file);
+  });
+  return all;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,30 @@
+// findings: the rules that a plan is held against. Each gives its findings, without words; a rule
+// made for one kind of build does not fire in another.
+#pragma once
+#include <vector>
+
+#include "check/build.h"
+#include "plan/finding.h"
+#include "plan/plan.h"
+
+namespace loamsheet {
+
+using Found = std::vector<Finding>;
+
+// Layers against openings, height and slope; what stands in them.
+Found layer_findings(const Build&, const Plan&);
+
+// Drainage and the water that stands in it.
+Found drainage_findings(const Build&, const Plan&);
+
+// What the stand and the tank's base bear.
+Found tank_findings(const Build&, const Plan&);
+
+// Values that nobody knows, and keys that nothing is worked out from yet.
+Found input_findings(const Build&);
+
+// All of them: stops first, then cautions, then notes; each in the order of the spec, those
+// without a place last.
+Found all_findings(const Build&, const Plan&);
+
+}  // namespace loamsheet

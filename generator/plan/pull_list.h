@@ -1,0 +1,13 @@
+// pull_list: how much of what to take from the shelf.
+#pragma once
+#include <vector>
+
+#include "check/build.h"
+#include "plan/plan.h"
+
+namespace loamsheet {
+
+// In the order in which it goes in. Bought volumes; meshes, backgrounds and raised floors by area.
+std::vector<PullItem> pull_list(const Build&, const LayersPlan&);
+
+}  // namespace loamsheet
