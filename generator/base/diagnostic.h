@@ -24,11 +24,11 @@ enum class Fault { input, file, internal };
 
 struct Diagnostic {
   Severity severity = Severity::error;
-  Span where;
-  std::string message;            // one plain sentence, no full stop
-  std::string expected;           // may be empty: what would have been right, with an example
-  std::string hint;               // may be empty: what to do next
-  std::optional<Edit> edit;       // set when the hint is a change of the file
+  Span where{};
+  std::string message{};          // one plain sentence, no full stop
+  std::string expected{};         // may be empty: what would have been right, with an example
+  std::string hint{};             // may be empty: what to do next
+  std::optional<Edit> edit{};     // set when the hint is a change of the file
   Fault fault = Fault::input;
 };
 
