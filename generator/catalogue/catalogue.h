@@ -10,30 +10,22 @@
 #include "base/span.h"
 #include "base/units.h"
 #include "base/world.h"
+#include "catalogue/fact.h"
+#include "catalogue/shelf.h"
 
 namespace loamsheet {
 
-// Where a fact comes from: a source of specs/catalogue/sources.yaml, "common practice" or
-// "from memory".
-struct Origin {
-  std::string name;    // the id of a source, or "common practice", or "from memory"
-  bool published() const { return name != "common practice" && name != "from memory"; }
-};
-
-template <class T>
-struct Fact {
-  T value{};
-  Origin origin;
-};
-
 struct Source {
-  std::string id, title, link;
+  std::string id, title, link;                       // link may be empty
 };
 
 // Physical constants of a material. Shares are of the bulk volume.
 struct Material {
-  std::string id;
+  std::string id, name;
   std::string role;                                  // drainage, separator, substrate, litter, ...
+  bool coarse = false;                               // pieces rather than soil
+  std::optional<bool> rusts;
+  std::string decay;                                 // none, very-slow, ... done; may be empty
   std::optional<Fact<Range<KilogramsPerCubicMetre>>> dry_density;   // bulk, oven-dry
   std::optional<Fact<Fraction>> porosity;            // total pore space
   std::optional<Fact<Fraction>> voids;               // free space that water can stand in (drained)
@@ -45,32 +37,39 @@ struct Material {
   Span where;
 };
 
+// What a material's constants say against each other: porosity is voids and field capacity within
+// 1 % of the bulk volume, damp is wetter than dry, neither is wetter than field capacity.
+std::vector<Diagnostic> contradictions(const Material&);
+
 struct MixPart {
   std::string material;
   double parts = 0;
 };
 
 struct Mix {
-  std::string id;
+  std::string id, name;
+  std::string build_kind;                            // what it is made for
   std::vector<MixPart> parts;
   std::optional<Fact<Fraction>> settling;            // absent: from the parts
   Origin origin;
+  Span where;
 };
 
-struct Animal {
-  std::string id, common_name, build_kind;           // humid, temperate, arid, burrowing, semi-aquatic
+// Photon flux density that a light class stands for, in umol m-2 s-1.
+struct LightClass {
+  Fact<Range<double>> ppfd;
 };
 
+// The living things stay on their shelves until they are wanted: see living.h.
 struct Catalogue {
+  std::map<std::string, Source> sources;
+  std::map<std::string, LightClass> light;           // low, medium, high
   std::map<std::string, Material> materials;
   std::map<std::string, Mix> mixes;
-  std::map<std::string, Animal> animals;
-  std::map<std::string, std::string> plants;         // id -> common name
-  std::map<std::string, std::string> crew;           // id -> common name
-  std::map<std::string, Source> sources;
+  Shelf animals, plants, crew;
 };
 
-// Reads specs/catalogue/ whole. Errors carry file, line and column like those of a spec.
+// Reads specs/catalogue/. Errors carry file, line and column like those of a spec.
 Outcome<Catalogue> read_catalogue(World&);
 
 }  // namespace loamsheet

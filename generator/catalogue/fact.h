@@ -1,0 +1,20 @@
+// fact: a value with its origin.
+#pragma once
+#include <string>
+
+namespace loamsheet {
+
+// Where a fact comes from: a source of specs/catalogue/sources.yaml, "common practice" or
+// "from memory".
+struct Origin {
+  std::string name;  // the id of a source, or "common practice", or "from memory"
+  bool published() const { return name != "common practice" && name != "from memory"; }
+};
+
+template <class T>
+struct Fact {
+  T value{};
+  Origin origin;
+};
+
+}  // namespace loamsheet

@@ -1,0 +1,131 @@
+#include "catalogue/living.h"
+
+#include "catalogue/fact_line.h"
+#include "catalogue/keys.h"
+#include "read/read.h"
+
+namespace loamsheet {
+namespace {
+
+void take_floor(const FactLine& line, Animal& a) {
+  const Node* floor = line.node().find("floor");
+  if (!floor || floor->items.size() != 2) return;
+  const auto side = [&](std::string_view at) {
+    const double mm = floor->number(at).value_or(0);
+    return Fact<Range<Millimetres>>{{{mm}, {mm}}, line.origin()};
+  };
+  a.floor_length = side("[0]");
+  a.floor_width = side("[1]");
+}
+
+void take_facts(const FactLine& line, Animal& a) {
+  line.take("group", a.group);
+  line.take("build_kind", a.build_kind);
+  line.take("length", a.length);
+  line.take("mass", a.mass);
+  line.take("lifestyle", a.lifestyle);
+  line.take("diet", a.diet);
+  line.take("digs", a.digs);
+  line.take("claws", a.claws);
+  line.take("wear", a.wear);
+  line.take("headroom", a.headroom);
+  line.take("day", a.day);
+  line.take("basking", a.basking);
+  line.take("night", a.night);
+  line.take("humidity", a.humidity);
+  line.take("uv_zone", a.uv_zone);
+  line.take("permit", a.permit);
+  take_floor(line, a);
+}
+
+void take_hazards(const FactLine& line, Plant& p) {
+  const Node* hazards = line.node().find("hazards");
+  if (!hazards) return;
+  for (const Node& kind : hazards->items) {
+    if (const auto* text = std::get_if<std::string>(&kind.leaf)) {
+      p.hazards.push_back({*text, line.origin()});
+    }
+  }
+}
+
+void take_facts(const FactLine& line, Plant& p) {
+  line.take("family", p.family);
+  line.take("habit", p.habit);
+  line.take("growth", p.growth);
+  line.take("height", p.height);
+  line.take("spread", p.spread);
+  line.take("root_depth", p.root_depth);
+  line.take("light", p.light);
+  line.take("ppfd_from", p.ppfd_from);
+  line.take("humidity", p.humidity);
+  line.take("moisture", p.moisture);
+  line.take("coldest", p.coldest);
+  line.take("warmest", p.warmest);
+  line.take("mountable", p.mountable);
+  line.take("robustness", p.robustness);
+  line.take("invasive", p.invasive);
+  line.take("first_month", p.first_month);
+  take_hazards(line, p);
+}
+
+void take_facts(const FactLine& line, CrewSpecies& c) {
+  line.take("group", c.group);
+  line.take("needs", c.needs);
+  line.take("diet", c.diet);
+  line.take("protein", c.protein);
+  line.take("caution", c.caution);
+  line.take("coldest", c.coldest);
+  line.take("warmest", c.warmest);
+  line.take("density", c.density);
+}
+
+void take_own(const Node&, Animal&) {}
+void take_own(const Node&, Plant&) {}
+void take_own(const Node& node, CrewSpecies& c) {
+  c.reference = node.yes("reference").value_or(false);
+}
+
+struct Place {
+  const Catalogue& catalogue;
+  const Shelf& shelf;
+  std::span<const Key> table;
+};
+
+template <class Living>
+Outcome<Living> read_living(const Place& place, const std::string& id) {
+  const Shelf& shelf = place.shelf;
+  if (!shelf.has(id)) {
+    return failure<Living>({.where = {.file = shelf.file}, .message = "there is no '" + id + "'"});
+  }
+  Sink sink;
+  const auto tree = taken(read_document(shelf.document(id), shelf.file, place.table), sink);
+  const Node* node = tree ? tree->find(shelf.section + '.' + id) : nullptr;
+  if (!node) return {std::nullopt, sink.take()};
+  Living out;
+  out.id = id;
+  out.name = node->text("name").value_or("");
+  take_own(*node, out);
+  if (const Node* facts = node->find("facts")) {
+    for (const Node& line : facts->items) {
+      take_facts(FactLine(line, place.catalogue.sources, sink), out);
+    }
+  }
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(out), sink.take()};
+}
+
+}  // namespace
+
+Outcome<Animal> read_animal(const Catalogue& c, const std::string& id) {
+  return read_living<Animal>({c, c.animals, animal_keys()}, id);
+}
+
+Outcome<Plant> read_plant(const Catalogue& c, const std::string& id) {
+  return read_living<Plant>({c, c.plants, plant_keys()}, id);
+}
+
+Outcome<CrewSpecies> read_crew(const Catalogue& c, const std::string& id) {
+  return read_living<CrewSpecies>({c, c.crew, crew_keys()}, id);
+}
+
+}  // namespace loamsheet

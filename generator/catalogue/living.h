@@ -1,0 +1,69 @@
+// living: animals, plants and clean-up crew with their facts, read from their shelf when wanted.
+// What nobody knows well enough is absent.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "base/units.h"
+#include "catalogue/catalogue.h"
+#include "catalogue/fact.h"
+
+namespace loamsheet {
+
+template <class T>
+using Known = std::optional<Fact<T>>;
+
+// Sizes are those of adults; floor and headroom the least enclosure for one or two animals.
+struct Animal {
+  std::string id, name;
+  Known<std::string> group;                    // "skink"
+  Known<std::string> build_kind;               // humid, temperate, arid, burrowing, semi-aquatic
+  Known<Range<Millimetres>> length;
+  Known<Range<Kilograms>> mass;
+  Known<std::string> lifestyle, diet;          // arboreal, ...; herbivore, ...
+  Known<bool> digs, claws;                     // claws: climbs with claws
+  Known<int> wear;                             // 1 to 5: what planting must stand
+  Known<Range<Millimetres>> floor_length, floor_width, headroom;
+  Known<Range<Celsius>> day, basking, night;
+  Known<Range<Fraction>> humidity;
+  Known<Range<double>> uv_zone;                // Ferguson zone
+  Known<std::string> permit;
+};
+
+struct Hazard {
+  std::string kind;                            // latex-sap, calcium-oxalate, ..., none-known
+  Origin origin;
+};
+
+// Sizes are mature; a climber's height is the length of its stem.
+struct Plant {
+  std::string id, name;
+  Known<std::string> family, habit, growth;    // climber, ground-cover, ...; slow, medium, fast
+  Known<Range<Millimetres>> height, spread, root_depth;
+  Known<std::string> light;                    // a class of Catalogue::light
+  Known<double> ppfd_from;                     // umol m-2 s-1, where it differs from the class
+  Known<Fraction> humidity;                    // least
+  Known<std::string> moisture;                 // dry, moderate, moist, wet
+  Known<Celsius> coldest, warmest;
+  Known<bool> mountable;
+  Known<int> robustness;                       // 1 to 5
+  std::vector<Hazard> hazards;
+  Known<std::string> invasive, first_month;
+};
+
+struct CrewSpecies {
+  std::string id, name;
+  bool reference = false;                      // a row for comparison, not a culture to buy
+  Known<std::string> group, needs, diet, protein, caution;
+  Known<Celsius> coldest, warmest;
+  Known<Range<double>> density;                // animals to start with on a square metre
+};
+
+// An entry by its id; an error when there is none, or when its lines cannot be read.
+Outcome<Animal> read_animal(const Catalogue&, const std::string& id);
+Outcome<Plant> read_plant(const Catalogue&, const std::string& id);
+Outcome<CrewSpecies> read_crew(const Catalogue&, const std::string& id);
+
+}  // namespace loamsheet

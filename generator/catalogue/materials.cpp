@@ -1,0 +1,104 @@
+#include "catalogue/materials.h"
+
+#include <cmath>
+
+#include "base/text.h"
+#include "catalogue/fact_line.h"
+
+namespace loamsheet {
+namespace {
+
+constexpr double identity_slack = 0.01 + 1e-9;  // of the bulk volume
+
+void take_facts(const FactLine& line, Material& m) {
+  line.take("dry_density", m.dry_density);
+  line.take("porosity", m.porosity);
+  line.take("voids", m.voids);
+  line.take("field_capacity", m.field_capacity);
+  line.take("moisture_dry", m.moisture_dry);
+  line.take("moisture_damp", m.moisture_damp);
+  line.take("settling", m.settling);
+  line.take("mass_per_m2", m.areal_kg_m2);
+}
+
+std::string percent(Fraction f) {
+  return significant(f.v * 100, 4) + " %";
+}
+
+void check_pores(const Material& m, std::vector<Diagnostic>& out) {
+  if (!m.porosity || !m.voids || !m.field_capacity) return;
+  const Fraction sum = m.voids->value + m.field_capacity->value;
+  if (std::fabs(sum.v - m.porosity->value.v) <= identity_slack) return;
+  out.push_back({.where = m.where,
+                 .message = "pores of '" + m.id + "' do not add up: voids and field capacity are " +
+                            percent(sum) + ", porosity is " + percent(m.porosity->value),
+                 .expected = "porosity = voids + field_capacity, within 1 %"});
+}
+
+void check_moisture(const Material& m, std::vector<Diagnostic>& out) {
+  if (m.moisture_dry && m.moisture_damp &&
+      m.moisture_dry->value.high > m.moisture_damp->value.low) {
+    out.push_back({.where = m.where,
+                   .message = "'" + m.id + "' is wetter when dry (" +
+                              percent(m.moisture_dry->value.high) + ") than when damp (" +
+                              percent(m.moisture_damp->value.low) + ")",
+                   .expected = "moisture_dry below moisture_damp"});
+  }
+  if (m.moisture_damp && m.field_capacity &&
+      m.moisture_damp->value.high > m.field_capacity->value) {
+    out.push_back({.where = m.where,
+                   .message = "'" + m.id + "' holds more when damp (" +
+                              percent(m.moisture_damp->value.high) + ") than it can hold (" +
+                              percent(m.field_capacity->value) + ")",
+                   .expected = "moisture_damp up to field_capacity"});
+  }
+}
+
+}  // namespace
+
+std::vector<Diagnostic> contradictions(const Material& m) {
+  std::vector<Diagnostic> out;
+  check_pores(m, out);
+  check_moisture(m, out);
+  return out;
+}
+
+Material material_of(const std::string& id, const Node& node,
+                     const std::map<std::string, Source>& sources, Sink& sink) {
+  Material m;
+  m.id = id;
+  m.name = node.text("name").value_or(id);
+  m.role = node.text("role").value_or("");
+  m.coarse = node.yes("coarse").value_or(false);
+  m.rusts = node.yes("rusts");
+  m.decay = node.text("decay").value_or("");
+  m.where = node.name;
+  const Node* facts = node.find("facts");
+  if (!facts) return m;
+  for (const Node& line : facts->items) take_facts(FactLine(line, sources, sink), m);
+  return m;
+}
+
+Mix mix_of(const std::string& id, const Node& node, const Catalogue& catalogue, Sink& sink) {
+  Mix mix;
+  mix.id = id;
+  mix.name = node.text("name").value_or(id);
+  mix.where = node.name;
+  mix.build_kind = node.text("for").value_or("");
+  if (const Node* from = node.find("from")) mix.origin = origin_of(*from, catalogue.sources, sink);
+  const Node* settling = node.find("settling");
+  if (settling && settling->has("value") && settling->has("from")) {
+    mix.settling = {{*settling->number("value")},
+                    origin_of(*settling->find("from"), catalogue.sources, sink)};
+  }
+  const Node* parts = node.find("parts");
+  if (!parts) return mix;
+  for (const auto& [material, leaf] : parts->entries) {
+    mix.parts.push_back({material, parts->number(material).value_or(0)});
+    if (catalogue.materials.contains(material)) continue;
+    sink.add({.where = leaf.name, .message = "unknown material '" + material + "' in a mix"});
+  }
+  return mix;
+}
+
+}  // namespace loamsheet
