@@ -127,6 +127,7 @@ struct SubstratePart {
 
 struct SubstrateLayer {
   std::string mix;
+  std::string placed;                       // dry | damp | ?
   std::vector<SubstratePart> parts;
   Millimetres front, back;
   Fraction settling, hold_back;

@@ -1,0 +1,68 @@
+#include "compose/compose.h"
+
+#include <algorithm>
+
+#include "base/text.h"
+#include "compose/parts.h"
+
+namespace loamsheet {
+namespace {
+
+Diagnostic unknown_part(const std::string& name) {
+  Diagnostic d;
+  d.message = "there is no part '" + name + "' in the sheet";
+  d.expected = "parts of " + join(part_names(), ", ");
+  if (const auto near = closest(name, part_names())) d.hint = "did you mean '" + *near + "'?";
+  return d;
+}
+
+bool wanted(const ComposeInput& in, const std::string& part) {
+  return in.parts.empty() || std::find(in.parts.begin(), in.parts.end(), part) != in.parts.end();
+}
+
+Sheet frame(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  const Identity& id = in.build.identity;
+  const Args names{{"title", id.title},
+                   {"reference", id.reference},
+                   {"revision", id.revision},
+                   {"shop", in.build.shop.name},
+                   {"page", std::string("{page}")},
+                   {"pages", std::string("{pages}")}};
+  Sheet sheet;
+  sheet.title = w.say("sheet.title", names);
+  sheet.author = in.build.shop.name.empty() ? w.say("sheet.author") : in.build.shop.name;
+  sheet.subject = w.say("sheet.subject");
+  sheet.language = in.build.print.language;
+  sheet.running_left = w.say("sheet.running-left", names);
+  sheet.running_right = w.say("sheet.running-right", names);
+  sheet.page_of = w.say("sheet.page-of", names);
+  sheet.foot = w.say("sheet.foot");
+  sheet.letter = in.build.print.letter;
+  return sheet;
+}
+
+}  // namespace
+
+const std::vector<std::string>& part_names() {
+  static const std::vector<std::string> names{"build", "cautions"};
+  return names;
+}
+
+Outcome<Sheet> compose(const ComposeInput& in) {
+  Sink sink;
+  for (const auto& name : in.parts) {
+    const auto& known = part_names();
+    if (std::find(known.begin(), known.end(), name) == known.end()) sink.add(unknown_part(name));
+  }
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  Sheet sheet = frame(in);
+  if (wanted(in, "build")) {
+    sheet.parts.push_back(first_page(in));
+    sheet.parts.push_back(layers_page(in));
+  }
+  if (wanted(in, "cautions")) sheet.parts.push_back(cautions_page(in));
+  return {std::move(sheet), sink.take()};
+}
+
+}  // namespace loamsheet

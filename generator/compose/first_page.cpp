@@ -1,0 +1,161 @@
+#include <algorithm>
+
+#include "compose/findings.h"
+#include "compose/parts.h"
+#include "compose/words.h"
+
+namespace loamsheet {
+namespace {
+
+using Fact = Facts::Fact;
+
+std::string tank(const ComposeInput& in) {
+  static constexpr const char* names[] = {"rectangle", "bow-front", "corner",
+                                          "hexagon",   "round",     "outline"};
+  const Enclosure& e = in.build.enclosure;
+  return in.wording.say(std::string("build.tank-") + names[static_cast<int>(e.shape)],
+                        {{"material", material_name(in.wording, e.walls.material)},
+                         {"width", e.width},
+                         {"depth", e.depth},
+                         {"height", e.height}});
+}
+
+std::string summary(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  std::vector<std::string> animals;
+  for (const auto& animal : in.build.animals) {
+    animals.push_back(w.say("build.summary-animal",
+                            {{"count", animal.count},
+                             {"name", in.catalogue.animals.at(animal.id).common_name}}));
+  }
+  if (animals.empty()) return capitalised(w.say("build.summary-empty", {{"tank", tank(in)}}));
+  return capitalised(
+      w.say("build.summary", {{"animals", listed(w, animals)}, {"tank", tank(in)}}));
+}
+
+std::string kicker(const ComposeInput& in) {
+  const std::string& by = in.build.identity.prepared_by;
+  return by.empty() ? in.wording.say("build.kicker") : in.wording.say("build.kicker-by", {{"by", by}});
+}
+
+// The worst finding with its remedy, and how many of its weight are left for the last page.
+void add_worst(const ComposeInput& in, Weight weight, std::vector<Words>& lines) {
+  const auto& all = in.plan.findings;
+  const auto count = std::count_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
+  if (count == 0) return;
+  const auto worst = std::find_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
+  const SpokenFinding f = speak(*worst, in.build, in.wording);
+  lines.push_back(plain(in.wording.say("status.worst", {{"text", f.text}, {"remedy", f.remedy}})));
+  if (count == 2) lines.push_back(plain(in.wording.say("status.more-one")));
+  if (count > 2) {
+    lines.push_back(plain(in.wording.say("status.more", {{"count", static_cast<int>(count - 1)}})));
+  }
+}
+
+Callout verdict(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  switch (in.plan.status) {
+    case Status::not_cleared: {
+      Callout c{Callout::Kind::not_cleared, w.say("status.not-cleared"),
+                {plain(w.say("status.not-cleared-why"))}};
+      add_worst(in, Weight::stop, c.lines);
+      return c;
+    }
+    case Status::provisional: {
+      Callout c{Callout::Kind::provisional, w.say("status.provisional"),
+                {plain(w.say("status.provisional-why"))}};
+      add_worst(in, Weight::caution, c.lines);
+      return c;
+    }
+    case Status::cleared: break;
+  }
+  Callout c{Callout::Kind::cleared, w.say("status.cleared"), {plain(w.say("status.cleared-why"))}};
+  add_worst(in, Weight::caution, c.lines);
+  return c;
+}
+
+void add_identity(const ComposeInput& in, std::vector<Fact>& facts) {
+  const Wording& w = in.wording;
+  const Identity& id = in.build.identity;
+  const std::string customer =
+      id.customer.empty() ? "" : w.say("build.for", {{"customer", id.customer}});
+  facts.push_back({w.say("build.reference"),
+                   bold(w.say("build.reference-value", {{"reference", id.reference},
+                                                        {"revision", id.revision}})),
+                   customer});
+  facts.push_back({w.say("build.plant-on"), bold(w.amount(id.plant_on)), w.say("build.plant-on-note")});
+  facts.push_back({w.say("build.animal"), bold(w.amount(in.plan.ready.earliest)),
+                   w.say("build.animal-note", {{"days", in.plan.ready.days}})});
+}
+
+Fact stand_margin(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  const std::string label = w.say("build.margin");
+  const auto& margin = in.plan.mass.stand_margin;
+  if (!margin) return {label, bold(w.say("build.margin-none")), w.say("build.margin-none-note")};
+  return {label, bold(w.amount(*margin)),
+          w.say("build.margin-note", {{"rating", *in.build.enclosure.stand_rating}})};
+}
+
+void add_masses(const ComposeInput& in, std::vector<Fact>& facts) {
+  const Wording& w = in.wording;
+  const bool stated = in.build.enclosure.stated_empty_mass.has_value();
+  facts.push_back({w.say("build.empty"), bold(w.amount(in.plan.mass.empty)),
+                   w.say(stated ? "build.empty-stated" : "build.empty-worked-out")});
+  facts.push_back({w.say("build.wet"), bold(w.amount(in.plan.mass.wet)), w.say("build.wet-note")});
+  facts.push_back(stand_margin(in));
+}
+
+template <class T>
+Fact maybe(const Wording& w, const std::string& name, const std::optional<T>& value,
+           const std::string& absent) {
+  if (!value) return {w.say(name), bold(absent), w.say(name + "-none-note")};
+  return {w.say(name), bold(w.amount(*value)), w.say(name + "-note")};
+}
+
+// The level as tape on the outside shows it: the base's thickness lies under the inside floor.
+std::optional<Millimetres> outside_waterline(const ComposeInput& in) {
+  const auto& inside = in.plan.water.highest_standing;
+  if (!inside) return std::nullopt;
+  return *inside + in.build.enclosure.walls.thickness;
+}
+
+void add_water(const ComposeInput& in, std::vector<Fact>& facts) {
+  const Wording& w = in.wording;
+  const WaterPlan& water = in.plan.water;
+  facts.push_back(maybe(w, "build.first-watering", water.first_watering,
+                        w.say("build.first-watering-none")));
+  facts.push_back(maybe(w, "build.standing", water.standing, w.say("build.standing-none")));
+  facts.push_back(maybe(w, "build.waterline", outside_waterline(in), w.say("sheet.nothing")));
+}
+
+void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
+  if (in.build.unknowns.empty()) return;
+  blocks.push_back(Heading{2, in.wording.say("build.blanks")});
+  for (const auto& unknown : in.build.unknowns) {
+    blocks.push_back(Blank{plain(in.wording.say(
+        "build.blank", {{"what", unknown.key}, {"shown", unknown.shown}}))});
+  }
+}
+
+}  // namespace
+
+Part first_page(const ComposeInput& in) {
+  Part part{"build", in.wording.say("sheet.part-build"), false, {}};
+  part.blocks.push_back(Heading{1, in.build.identity.title});
+  part.blocks.push_back(Paragraph{{{kicker(in), Face::bold}}, true});
+  part.blocks.push_back(Paragraph{plain(summary(in)), false});
+  part.blocks.push_back(verdict(in));
+  Facts facts{3, {}};
+  add_identity(in, facts.facts);
+  add_masses(in, facts.facts);
+  add_water(in, facts.facts);
+  part.blocks.push_back(std::move(facts));
+  add_blanks(in, part.blocks);
+  if (const Figure* elevation = in.figures.find("elevation")) {
+    part.blocks.push_back(FigureBlock{elevation->id, elevation->title, elevation->alt});
+  }
+  return part;
+}
+
+}  // namespace loamsheet

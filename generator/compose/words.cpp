@@ -1,0 +1,36 @@
+#include "compose/words.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace loamsheet {
+
+Words plain(std::string text) { return {{std::move(text), Face::regular}}; }
+
+Words bold(std::string text) { return {{std::move(text), Face::bold}}; }
+
+std::string material_name(const Wording& wording, const std::string& id) {
+  const std::string name = "material." + id;
+  if (wording.knows(name)) return wording.say(name);
+  std::string spaced = id.starts_with("mix-") ? id.substr(4) : id;
+  std::replace(spaced.begin(), spaced.end(), '-', ' ');
+  return spaced;
+}
+
+std::string capitalised(std::string text) {
+  if (!text.empty() && static_cast<unsigned char>(text[0]) < 0x80) {
+    text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
+  }
+  return text;
+}
+
+std::string listed(const Wording& wording, const std::vector<std::string>& items) {
+  std::string out;
+  for (size_t i = 0; i < items.size(); ++i) {
+    if (i > 0) out += wording.say(i + 1 == items.size() ? "build.and" : "build.between");
+    out += items[i];
+  }
+  return out;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,25 @@
+// words: small pieces of text that several parts of the sheet share.
+#pragma once
+#include <string>
+#include <vector>
+
+#include "catalogue/wording.h"
+#include "check/build.h"
+#include "compose/sheet.h"
+
+namespace loamsheet {
+
+Words plain(std::string text);
+Words bold(std::string text);
+
+// The name on paper of a material, a mix ("mix-woodland") or an outlet; a shop's own material
+// goes by its id with blanks for hyphens.
+std::string material_name(const Wording&, const std::string& id);
+
+// The first letter as a capital.
+std::string capitalised(std::string text);
+
+// "a, b and c".
+std::string listed(const Wording&, const std::vector<std::string>& items);
+
+}  // namespace loamsheet
