@@ -28,14 +28,14 @@ struct RuleMark {
 
 struct BoxMark {
   Box box;
-  double fill = -1;            // grey; -1: not filled
-  double stroke = -1;          // grey; -1: no edge
+  double fill = -1;    // grey; -1: not filled
+  double stroke = -1;  // grey; -1: no edge
   double stroke_width = 0.5;
 };
 
 struct FigureMark {
   std::string id;
-  Box box;                     // where the figure lies; its own size, never stretched
+  Box box;  // where the figure lies; its own size, never stretched
   int tag = -1;
 };
 
@@ -44,6 +44,7 @@ using PageMark = std::variant<BoxMark, RuleMark, FigureMark, TextMark>;
 struct Page {
   double width = 0, height = 0;
   std::vector<PageMark> marks;
+  Box body{};  // where all but running heads and feet lies
 };
 
 // The structure tree: element 0 is the Document. Roles are standard structure types of PDF 1.7
@@ -51,20 +52,20 @@ struct Page {
 struct Tag {
   std::string role;
   int parent = -1;
-  std::string alt;             // of figures
-  std::string scope;           // of TH: Column or Row
+  std::string alt;    // of figures
+  std::string scope;  // of TH: Column or Row
 };
 
 struct Bookmark {
   std::string title;
-  int level = 1, page = 0;     // page from 0
-  double top = 0;              // y of what it points at
+  int level = 1, page = 0;  // page from 0
+  double top = 0;           // y of what it points at
 };
 
 struct Pages {
   std::string title, author, subject, language;
   std::vector<Page> pages;
-  std::vector<Tag> tags;       // in reading order: a parent before its children
+  std::vector<Tag> tags;  // in reading order: a parent before its children
   std::vector<Bookmark> bookmarks;
 };
 

@@ -1,0 +1,128 @@
+#include "layout/atoms.h"
+
+#include "base/text.h"
+
+namespace loamsheet {
+namespace {
+
+struct Letter {
+  char32_t code;
+  Face face;
+};
+
+std::vector<Letter> letters(const Words& words) {
+  std::vector<Letter> all;
+  for (const Run& run : words) {
+    for (char32_t c : decoded(run.text)) all.push_back({c, run.face});
+  }
+  return all;
+}
+
+bool is_blank(char32_t c) {
+  return c == U' ' || c == U'\t';
+}
+bool is_space(char32_t c) {
+  return is_blank(c) || c == U'\n' || c == U'\r';
+}
+bool is_digit(char32_t c) {
+  return c >= U'0' && c <= U'9';
+}
+bool is_joint(char32_t c) {
+  return c == U'-' || c == U'\u2010' || c == U'\u2013' || c == U'/';
+}
+
+// Whether a line may break after the joint at `i`: a letter before it, and no digit after it.
+bool seam_at(const std::vector<Letter>& all, size_t i) {
+  if (!is_joint(all[i].code) || i == 0 || i + 1 == all.size()) return false;
+  const char32_t before = all[i - 1].code, next = all[i + 1].code;
+  return !is_space(before) && !is_joint(before) && !is_space(next) && !is_digit(next) &&
+         !is_joint(next);
+}
+
+class Cutter {
+ public:
+  Cutter(double size, const Typefaces& type) : size_(size), type_(type) {}
+
+  void letter(const Letter& l) {
+    if (open_ && l.face != atom_.face) close(Gap::none);
+    atom_.face = l.face;
+    atom_.text += utf8(l.code);
+    open_ = true;
+  }
+
+  void close(Gap after) {
+    if (!open_) return;
+    atom_.after = after;
+    atom_.width = type_.width(atom_.face, size_, atom_.text);
+    atom_.blank = after == Gap::blank ? type_.width(atom_.face, size_, " ") : 0;
+    done_.push_back(std::move(atom_));
+    atom_ = {};
+    open_ = false;
+  }
+
+  void end_line() {
+    close(Gap::line);
+    if (!done_.empty()) done_.back().after = Gap::line;
+  }
+
+  std::vector<Atom> take() {
+    end_line();
+    return std::move(done_);
+  }
+
+ private:
+  double size_;
+  const Typefaces& type_;
+  std::vector<Atom> done_;
+  Atom atom_;
+  bool open_ = false;
+};
+
+// The letters of an atom as atoms of their own, a break allowed after each.
+void add_letters(const Atom& atom, double size, const Typefaces& type, std::vector<Atom>& out) {
+  for (char32_t c : decoded(atom.text)) {
+    const std::string text = utf8(c);
+    out.push_back({text, atom.face, type.width(atom.face, size, text), Gap::seam, 0});
+  }
+  out.back().after = atom.after == Gap::none ? Gap::seam : atom.after;
+  out.back().blank = atom.blank;
+}
+
+}  // namespace
+
+std::vector<Atom> atoms(const Words& words, double size, const Typefaces& type) {
+  const std::vector<Letter> all = letters(words);
+  Cutter cutter(size, type);
+  for (size_t i = 0; i < all.size(); ++i) {
+    const char32_t c = all[i].code;
+    if (c == U'\n') {
+      cutter.end_line();
+    } else if (is_space(c)) {
+      cutter.close(Gap::blank);
+    } else {
+      cutter.letter(all[i]);
+      if (seam_at(all, i)) cutter.close(Gap::seam);
+    }
+  }
+  return cutter.take();
+}
+
+std::vector<Atom> broken_by_force(std::vector<Atom> whole, double size, double measure,
+                                  const Typefaces& type) {
+  std::vector<Atom> out;
+  for (size_t from = 0, to = 0; from < whole.size(); from = to) {
+    double width = 0;
+    do width += whole[to].width;
+    while (whole[to++].after == Gap::none);
+    for (size_t i = from; i < to; ++i) {
+      if (width > measure) {
+        add_letters(whole[i], size, type, out);
+      } else {
+        out.push_back(std::move(whole[i]));
+      }
+    }
+  }
+  return out;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,90 @@
+#include "layout/table.h"
+
+#include <algorithm>
+
+#include "layout/columns.h"
+
+namespace loamsheet {
+namespace {
+
+Need widest(Need a, Need b) {
+  return {std::max(a.least, b.least), std::max(a.most, b.most)};
+}
+
+// What column `c` needs: its title, and every cell. Numbers are not broken if it can be helped.
+Need column_need(const Table& table, size_t c, const Former& former) {
+  const auto& column = table.columns[c];
+  Need n = need(in_face(column.title, Face::bold), former.text("table-head").size, former.type);
+  const double size = former.text("table").size;
+  for (const Cells& row : table.rows) {
+    const bool total = table.totals && &row == &table.rows.back();
+    Need cell = need(total ? bold(row)[c] : row[c], size, former.type);
+    if (column.numeric) cell.least = cell.most;
+    n = widest(n, cell);
+  }
+  return n;
+}
+
+}  // namespace
+
+Cells bold(const Cells& cells) {
+  Cells out = cells;
+  for (Words& words : out) {
+    for (Run& run : words) run.face = Face::bold;
+  }
+  return out;
+}
+
+std::optional<Grid> fitted_grid(const Table& table, const Former& former) {
+  const double gutter = former.space("table.gutter");
+  const double tick = table.tick_column ? former.space("table.tick") : 0;
+  std::vector<ColumnNeed> needs;
+  for (size_t c = 0; c < table.columns.size(); ++c) {
+    needs.push_back({column_need(table, c, former), std::max(0.0, table.columns[c].weight)});
+  }
+  const double gutters = gutter * static_cast<double>(needs.size() - 1);
+  const auto widths =
+      column_widths(needs, former.width - tick - gutters, former.space("table.least"));
+  if (!widths) {
+    former.fault("a table has too many columns for the width of the page");
+    return std::nullopt;
+  }
+  Grid grid;
+  double left = tick;
+  for (size_t c = 0; c < widths->size(); ++c) {
+    grid.columns.push_back({left, (*widths)[c], table.columns[c].numeric});
+    left += (*widths)[c] + gutter;
+  }
+  grid.width = former.width;
+  return grid;
+}
+
+size_t RowLines::count() const {
+  size_t most = 0;
+  for (const auto& cell : cells) most = std::max(most, cell.size());
+  return most;
+}
+
+RowLines row_lines(const Cells& cells, const TextStyle& style, const Grid& grid,
+                   const Former& former) {
+  RowLines row;
+  for (size_t c = 0; c < cells.size(); ++c) {
+    row.cells.push_back(former.lines(cells[c], style, grid.columns[c].width + 0.01));
+  }
+  return row;
+}
+
+void set_row(const RowPart& part, const TextStyle& style, const Grid& grid,
+             const std::vector<int>& tags, double top, Band& band) {
+  for (size_t c = 0; c < part.lines.cells.size(); ++c) {
+    const auto& lines = part.lines.cells[c];
+    const Grid::Column& column = grid.columns[c];
+    for (size_t i = part.from; i < std::min(part.to, lines.size()); ++i) {
+      const double x = column.left + (column.flush_right ? column.width - lines[i].width : 0);
+      const double y = top - style.leading * static_cast<double>(i - part.from);
+      set_line(lines[i], style, {x, y, tags[c]}, band.marks);
+    }
+  }
+}
+
+}  // namespace loamsheet
