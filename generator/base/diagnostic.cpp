@@ -20,7 +20,7 @@ std::string excerpt(const Span& s, const std::string& line) {
   const int total = code_points(line);
   const int first = std::max(0, std::min(s.column - 1 - longest_shown / 2, total - longest_shown));
   const std::string shown = slice(line, first, longest_shown);
-  const int left = s.column - 1 - first;
+  const int left = std::clamp(s.column - 1 - first, 0, code_points(shown));
   const int room = std::max(1, code_points(shown) - left);
   const int marks = std::clamp(s.length, 1, room);
   return "  " + visible(shown) + "\n  " + std::string(static_cast<size_t>(left), ' ') + '^' +

@@ -21,7 +21,8 @@ Edge edge_of(const Vertex& v, Point b) {
   Edge e{v.at, b, v.bulge, {}, 0, 0, 0};
   if (v.bulge == 0) return e;
   const double dx = b.x - v.at.x, dy = b.y - v.at.y, k = v.bulge;
-  const double off = (1 - k * k) / (4 * k);  // centre's distance from the chord, in chords, to the left
+  const double off =
+      (1 - k * k) / (4 * k);  // centre's distance from the chord, in chords, to the left
   e.centre = {(v.at.x + b.x) / 2 - dy * off, (v.at.y + b.y) / 2 + dx * off};
   e.radius = std::hypot(v.at.x - e.centre.x, v.at.y - e.centre.y);
   e.from = std::atan2(v.at.y - e.centre.y, v.at.x - e.centre.x);
@@ -106,11 +107,15 @@ struct Half {
   bool holds(Point p) const { return sign * (p.*axis - limit) <= 1e-9; }
 };
 
+bool same_place(Point a, Point b) {
+  return std::hypot(a.x - b.x, a.y - b.y) <= 1e-9;
+}
+
 void keep_piece(const Edge& e, double t0, double t1, const Half& half, Region& out) {
   if (!half.holds(on(e, (t0 + t1) / 2))) return;
   const double bulge = e.bulge == 0 ? 0 : std::tan(e.turn * (t1 - t0) / 4);
   const Point start = on(e, t0);
-  if (!out.corners.empty() && out.corners.back().at == start) {
+  if (!out.corners.empty() && same_place(out.corners.back().at, start)) {
     out.corners.back().bulge = bulge;
   } else {
     out.corners.push_back({start, bulge});
@@ -119,9 +124,7 @@ void keep_piece(const Edge& e, double t0, double t1, const Half& half, Region& o
 }
 
 void drop_repeated_ends(Region& r) {
-  while (r.corners.size() > 1) {
-    const Point first = r.corners.front().at, last = r.corners.back().at;
-    if (std::hypot(first.x - last.x, first.y - last.y) > 1e-9) return;
+  while (r.corners.size() > 1 && same_place(r.corners.front().at, r.corners.back().at)) {
     r.corners.pop_back();
   }
 }
@@ -203,8 +206,12 @@ Region cut_corner(Millimetres side, Millimetres cut) {
 
 Region hexagon(Millimetres across_flats) {
   const double d = across_flats.v, edge = d / std::numbers::sqrt3, wide = 2 * edge;
-  return {{{{edge / 2, 0}}, {{edge * 1.5, 0}}, {{wide, d / 2}},
-           {{edge * 1.5, d}}, {{edge / 2, d}}, {{0, d / 2}}}};
+  return {{{{edge / 2, 0}},
+           {{edge * 1.5, 0}},
+           {{wide, d / 2}},
+           {{edge * 1.5, d}},
+           {{edge / 2, d}},
+           {{0, d / 2}}}};
 }
 
 Region circle(Millimetres diameter) {
@@ -230,7 +237,9 @@ bool crosses_itself(const std::vector<Point>& p) {
   return false;
 }
 
-SquareMetres area(const Region& r) { return {moments(r).area / 1e6}; }
+SquareMetres area(const Region& r) {
+  return {moments(r).area / 1e6};
+}
 
 Millimetres perimeter(const Region& r) {
   double sum = 0;
@@ -269,9 +278,15 @@ bool contains(const Region& r, Point p) {
   return above % 2 == 1;
 }
 
-Region below(const Region& r, double limit) { return clipped(r, {&Point::y, limit, 1}); }
-Region left_of(const Region& r, double limit) { return clipped(r, {&Point::x, limit, 1}); }
-Region right_of(const Region& r, double limit) { return clipped(r, {&Point::x, limit, -1}); }
+Region below(const Region& r, double limit) {
+  return clipped(r, {&Point::y, limit, 1});
+}
+Region left_of(const Region& r, double limit) {
+  return clipped(r, {&Point::x, limit, 1});
+}
+Region right_of(const Region& r, double limit) {
+  return clipped(r, {&Point::x, limit, -1});
+}
 
 std::vector<Point> outline(const Region& r, double sag) {
   std::vector<Point> points;

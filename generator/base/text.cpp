@@ -10,7 +10,9 @@
 namespace loamsheet {
 namespace {
 
-bool continues(char c) { return (static_cast<unsigned char>(c) & 0xC0) == 0x80; }
+bool continues(char c) {
+  return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+}
 
 std::string written(double v, std::chars_format format, int precision) {
   std::array<char, 400> buf{};
@@ -56,6 +58,11 @@ std::pair<char32_t, int> front(std::string_view bytes) {
   return bad ? std::pair<char32_t, int>{0, 0} : std::pair<char32_t, int>{c, s.length};
 }
 
+// The bytes of the code point at the front; an invalid byte stands for itself.
+size_t front_length(std::string_view bytes) {
+  return static_cast<size_t>(std::max(1, front(bytes).second));
+}
+
 }  // namespace
 
 std::string fixed(double v, int decimals) {
@@ -73,6 +80,7 @@ double rounded(double v, int digits) {
 
 std::string significant(double v, int digits) {
   const double r = rounded(v, digits);
+  if (!std::isfinite(r)) return written(r, std::chars_format::general, digits);
   if (r == 0) return "0";
   const int magnitude = static_cast<int>(std::floor(std::log10(std::fabs(r))));
   if (magnitude < -6 || magnitude > 15) {
@@ -82,22 +90,26 @@ std::string significant(double v, int digits) {
 }
 
 int code_points(std::string_view utf8) {
-  return static_cast<int>(std::count_if(utf8.begin(), utf8.end(), [](char c) { return !continues(c); }));
+  int count = 0;
+  for (; !utf8.empty(); utf8.remove_prefix(front_length(utf8))) ++count;
+  return count;
 }
 
 std::string slice(std::string_view utf8, int first, int count) {
   std::string out;
-  int at = -1;
-  for (char c : utf8) {
-    if (!continues(c)) ++at;
-    if (at >= first && at < first + count) out += c;
+  for (int at = 0; !utf8.empty() && at < first + count; ++at) {
+    const size_t length = front_length(utf8);
+    if (at >= first) out += utf8.substr(0, length);
+    utf8.remove_prefix(length);
   }
   return out;
 }
 
 std::string visible(std::string_view utf8) {
   std::string out(utf8);
-  std::replace_if(out.begin(), out.end(), [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
+  std::replace_if(
+      out.begin(), out.end(),
+      [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
   return out;
 }
 
@@ -131,12 +143,13 @@ std::u32string decoded(std::string_view text) {
   while (!text.empty()) {
     auto [c, length] = front(text);
     out += length == 0 ? U'\uFFFD' : c;
-    text.remove_prefix(static_cast<size_t>(std::max(1, length)));
+    text.remove_prefix(front_length(text));
   }
   return out;
 }
 
-int edit_distance(std::string_view a, std::string_view b) {
+int edit_distance(std::string_view left, std::string_view right) {
+  const std::u32string a = decoded(left), b = decoded(right);
   const size_t columns = b.size() + 1;
   std::vector<int> before(columns), last(columns), now(columns);
   std::iota(last.begin(), last.end(), 0);
@@ -156,7 +169,8 @@ int edit_distance(std::string_view a, std::string_view b) {
 
 std::optional<std::string> closest(std::string_view typed, std::span<const std::string> known) {
   const std::string* best = nullptr;
-  int limit = std::min(3, 1 + static_cast<int>(typed.size()) / 4);
+  const int length = code_points(typed);
+  int limit = std::min({3, 1 + length / 4, length - 1});  // never a word with nothing in common
   for (const auto& k : known) {
     const int d = edit_distance(typed, k);
     if (d < limit || (d == limit && !best)) {
