@@ -72,7 +72,9 @@ void add_draw(CLI::App& app, Options& o) {
 }
 
 void add_reopen(CLI::App& app, Options& o) {
-  app.add_option("SHEET", o.specs, "a sheet made by loamsheet, a PDF file")->required()->expected(1);
+  app.add_option("SHEET", o.specs, "a sheet made by loamsheet, a PDF file")
+      ->required()
+      ->expected(1);
   app.add_option("-o", o.output, "the file to write the spec to; otherwise to the terminal")
       ->type_name("SPEC");
 }
@@ -106,7 +108,8 @@ int wrong(const Terminal& terminal, const std::string& message, const std::strin
 
 // CLI11 would call a misspelt command a missing one, so it is looked at first.
 std::optional<int> misnamed(const std::vector<std::string>& arguments, const Terminal& terminal) {
-  if (arguments.empty()) return wrong(terminal, "no command was given", "loamsheet --help lists them");
+  if (arguments.empty())
+    return wrong(terminal, "no command was given", "loamsheet --help lists them");
   const std::string& first = arguments.front();
   const auto names = command_names();
   const bool known = std::find(names.begin(), names.end(), first) != names.end();

@@ -18,7 +18,9 @@ bool write_file(Session& session, const std::string& path, std::string_view byte
   return false;
 }
 
-PlannedBuild view(const Planned& p) { return {p.build, p.plan, p.wording}; }
+PlannedBuild view(const Planned& p) {
+  return {p.build, p.plan, p.wording};
+}
 
 std::string numbers_as(const std::string& format, const PlannedBuild& planned) {
   if (format == "csv") return pull_list_csv(planned);
@@ -68,6 +70,8 @@ void run_reopen(Session& session) {
   }
 }
 
-void run_schema(Session& session) { session.data(spec_schema()); }
+void run_schema(Session& session) {
+  session.data(spec_schema());
+}
 
 }  // namespace loamsheet

@@ -36,8 +36,7 @@ bool all_differ(Session& session, const std::vector<Made>& batch) {
   std::vector<Diagnostic> clashes;
   for (const Made& made : batch) {
     if (!made.planned) continue;
-    const std::string stem =
-        file_stem(made.planned->build, session.options.copy == "customer");
+    const std::string stem = file_stem(made.planned->build, session.options.copy == "customer");
     const auto path = std::filesystem::path(made.folder) / stem;
     const auto [other, fresh] = seen.emplace(path.lexically_normal().string(), &made);
     if (!fresh) clashes.push_back(same_files(*other->second, made, path.string() + ".pdf"));
@@ -52,8 +51,7 @@ void build_files(Session& session, std::vector<Made>& batch) {
   const auto work = [&] {
     for (size_t i = next++; i < batch.size(); i = next++) {
       if (!batch[i].planned) continue;
-      batch[i].files =
-          make_files(session.world, *batch[i].planned, sheet_options(session.options));
+      batch[i].files = make_files(session.world, *batch[i].planned, sheet_options(session.options));
     }
   };
   std::vector<std::jthread> helpers;

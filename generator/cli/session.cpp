@@ -10,9 +10,12 @@ namespace {
 int code_of(const Diagnostic& d) {
   if (d.severity == Severity::warning) return exit_code::done;
   switch (d.fault) {
-    case Fault::input: return exit_code::input;
-    case Fault::file: return exit_code::file;
-    case Fault::internal: return exit_code::internal;
+    case Fault::input:
+      return exit_code::input;
+    case Fault::file:
+      return exit_code::file;
+    case Fault::internal:
+      return exit_code::internal;
   }
   return exit_code::internal;
 }
@@ -38,8 +41,8 @@ std::string Session::line_of(const std::string& file, int line) {
 
 void Session::report(const std::vector<Diagnostic>& messages) {
   for (const auto& d : messages) worsen(code_of(d));
-  const std::string text = render(
-      messages, [this](const std::string& file, int line) { return line_of(file, line); });
+  const std::string text =
+      render(messages, [this](const std::string& file, int line) { return line_of(file, line); });
   if (!text.empty()) terminal_.err(text);
 }
 

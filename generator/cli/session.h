@@ -33,7 +33,7 @@ class Session {
   Options options;
 
   void data(std::string_view text) { terminal_.out(text); }
-  void words(std::string_view text);        // kept back by --quiet
+  void words(std::string_view text);  // kept back by --quiet
   void report(const std::vector<Diagnostic>&);
   void worsen(int code) { code_ = std::max(code_, code); }
   int code() const { return code_; }

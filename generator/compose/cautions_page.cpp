@@ -48,7 +48,8 @@ void add_not_used(const ComposeInput& in, std::vector<Block>& blocks) {
   if (keys.empty()) return;
   const Wording& w = in.wording;
   blocks.push_back(Heading{2, w.say("cautions.not-used-heading")});
-  blocks.push_back(Paragraph{plain(w.say("cautions.not-used", {{"keys", listed(w, keys)}})), false});
+  blocks.push_back(
+      Paragraph{plain(w.say("cautions.not-used", {{"keys", listed(w, keys)}})), false});
 }
 
 void add_assumed(const ComposeInput& in, std::vector<Block>& blocks) {
@@ -67,8 +68,8 @@ void add_assumed(const ComposeInput& in, std::vector<Block>& blocks) {
 
 void add_safety(const ComposeInput& in, std::vector<Block>& blocks) {
   BulletList list;
-  for (const char* topic : {"electricity", "heat", "glass", "dust", "germs", "sealant", "sap",
-                            "release", "vet"}) {
+  for (const char* topic :
+       {"electricity", "heat", "glass", "dust", "germs", "sealant", "sap", "release", "vet"}) {
     list.items.push_back(plain(in.wording.say(std::string("safety.") + topic)));
   }
   blocks.push_back(Heading{2, in.wording.say("cautions.safety-heading")});
@@ -112,10 +113,11 @@ void add_works(const ComposeInput& in, std::vector<Block>& blocks) {
   for (const auto& id : origins(in)) {
     const auto source = in.catalogue.sources.find(id);
     if (source == in.catalogue.sources.end()) {
-      list.items.push_back(plain(w.say("cautions.origin-" + std::string(id == "from memory" ? "memory" : "practice"))));
+      list.items.push_back(plain(
+          w.say("cautions.origin-" + std::string(id == "from memory" ? "memory" : "practice"))));
     } else {
-      list.items.push_back(plain(w.say("cautions.work", {{"title", source->second.title},
-                                                         {"link", source->second.link}})));
+      list.items.push_back(plain(w.say(
+          "cautions.work", {{"title", source->second.title}, {"link", source->second.link}})));
     }
   }
   blocks.push_back(Heading{2, w.say("cautions.works-heading")});

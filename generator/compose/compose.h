@@ -20,7 +20,7 @@ struct ComposeInput {
   const Figures& figures;
   const Wording& wording;
   const Catalogue& catalogue;
-  std::vector<std::string> parts;      // which parts, in order; empty: all
+  std::vector<std::string> parts;  // which parts, in order; empty: all
 };
 
 // The ids of all parts, in the order of the sheet.

@@ -10,9 +10,9 @@
 namespace loamsheet {
 
 struct SpokenFinding {
-  std::string severity;      // stop | caution | note
+  std::string severity;  // stop | caution | note
   std::string rule;
-  Span where;                // the spec itself when the rule has no place of its own
+  Span where;  // the spec itself when the rule has no place of its own
   std::string text, remedy, source;
 };
 

@@ -24,26 +24,28 @@ std::string summary(const ComposeInput& in) {
   const Wording& w = in.wording;
   std::vector<std::string> animals;
   for (const auto& animal : in.build.animals) {
-    animals.push_back(w.say("build.summary-animal",
-                            {{"count", animal.count},
-                             {"name", in.catalogue.animals.at(animal.id).common_name}}));
+    animals.push_back(w.say(
+        "build.summary-animal",
+        {{"count", animal.count}, {"name", in.catalogue.animals.entries.at(animal.id).name}}));
   }
   if (animals.empty()) return capitalised(w.say("build.summary-empty", {{"tank", tank(in)}}));
-  return capitalised(
-      w.say("build.summary", {{"animals", listed(w, animals)}, {"tank", tank(in)}}));
+  return capitalised(w.say("build.summary", {{"animals", listed(w, animals)}, {"tank", tank(in)}}));
 }
 
 std::string kicker(const ComposeInput& in) {
   const std::string& by = in.build.identity.prepared_by;
-  return by.empty() ? in.wording.say("build.kicker") : in.wording.say("build.kicker-by", {{"by", by}});
+  return by.empty() ? in.wording.say("build.kicker")
+                    : in.wording.say("build.kicker-by", {{"by", by}});
 }
 
 // The worst finding with its remedy, and how many of its weight are left for the last page.
 void add_worst(const ComposeInput& in, Weight weight, std::vector<Words>& lines) {
   const auto& all = in.plan.findings;
-  const auto count = std::count_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
+  const auto count =
+      std::count_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
   if (count == 0) return;
-  const auto worst = std::find_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
+  const auto worst =
+      std::find_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
   const SpokenFinding f = speak(*worst, in.build, in.wording);
   lines.push_back(plain(in.wording.say("status.worst", {{"text", f.text}, {"remedy", f.remedy}})));
   if (count == 2) lines.push_back(plain(in.wording.say("status.more-one")));
@@ -56,18 +58,21 @@ Callout verdict(const ComposeInput& in) {
   const Wording& w = in.wording;
   switch (in.plan.status) {
     case Status::not_cleared: {
-      Callout c{Callout::Kind::not_cleared, w.say("status.not-cleared"),
+      Callout c{Callout::Kind::not_cleared,
+                w.say("status.not-cleared"),
                 {plain(w.say("status.not-cleared-why"))}};
       add_worst(in, Weight::stop, c.lines);
       return c;
     }
     case Status::provisional: {
-      Callout c{Callout::Kind::provisional, w.say("status.provisional"),
+      Callout c{Callout::Kind::provisional,
+                w.say("status.provisional"),
                 {plain(w.say("status.provisional-why"))}};
       add_worst(in, Weight::caution, c.lines);
       return c;
     }
-    case Status::cleared: break;
+    case Status::cleared:
+      break;
   }
   Callout c{Callout::Kind::cleared, w.say("status.cleared"), {plain(w.say("status.cleared-why"))}};
   add_worst(in, Weight::caution, c.lines);
@@ -80,10 +85,11 @@ void add_identity(const ComposeInput& in, std::vector<Fact>& facts) {
   const std::string customer =
       id.customer.empty() ? "" : w.say("build.for", {{"customer", id.customer}});
   facts.push_back({w.say("build.reference"),
-                   bold(w.say("build.reference-value", {{"reference", id.reference},
-                                                        {"revision", id.revision}})),
+                   bold(w.say("build.reference-value",
+                              {{"reference", id.reference}, {"revision", id.revision}})),
                    customer});
-  facts.push_back({w.say("build.plant-on"), bold(w.amount(id.plant_on)), w.say("build.plant-on-note")});
+  facts.push_back(
+      {w.say("build.plant-on"), bold(w.amount(id.plant_on)), w.say("build.plant-on-note")});
   facts.push_back({w.say("build.animal"), bold(w.amount(in.plan.ready.earliest)),
                    w.say("build.animal-note", {{"days", in.plan.ready.days}})});
 }
@@ -123,8 +129,8 @@ std::optional<Millimetres> outside_waterline(const ComposeInput& in) {
 void add_water(const ComposeInput& in, std::vector<Fact>& facts) {
   const Wording& w = in.wording;
   const WaterPlan& water = in.plan.water;
-  facts.push_back(maybe(w, "build.first-watering", water.first_watering,
-                        w.say("build.first-watering-none")));
+  facts.push_back(
+      maybe(w, "build.first-watering", water.first_watering, w.say("build.first-watering-none")));
   facts.push_back(maybe(w, "build.standing", water.standing, w.say("build.standing-none")));
   facts.push_back(maybe(w, "build.waterline", outside_waterline(in), w.say("sheet.nothing")));
 }
@@ -133,8 +139,8 @@ void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
   if (in.build.unknowns.empty()) return;
   blocks.push_back(Heading{2, in.wording.say("build.blanks")});
   for (const auto& unknown : in.build.unknowns) {
-    blocks.push_back(Blank{plain(in.wording.say(
-        "build.blank", {{"what", unknown.key}, {"shown", unknown.shown}}))});
+    blocks.push_back(Blank{
+        plain(in.wording.say("build.blank", {{"what", unknown.key}, {"shown", unknown.shown}}))});
   }
 }
 

@@ -10,12 +10,14 @@ struct Row {
 };
 
 std::vector<Words> cells(const Row& r) {
-  return {bold(r.layer), plain(r.material), plain(r.depth), plain(r.in_place), plain(r.buy),
-          plain(r.dry)};
+  return {bold(r.layer),     plain(r.material), plain(r.depth),
+          plain(r.in_place), plain(r.buy),      plain(r.dry)};
 }
 
 // Loose goods: metric by the litre, in the US by the dry quart.
-std::string loose(const Wording& w, Litres volume) { return w.amount(Arg(volume), "dry"); }
+std::string loose(const Wording& w, Litres volume) {
+  return w.amount(Arg(volume), "dry");
+}
 
 Row drainage_row(const ComposeInput& in) {
   const Wording& w = in.wording;
@@ -35,9 +37,12 @@ Row separator_row(const ComposeInput& in) {
   const Wording& w = in.wording;
   const SeparatorPlan& s = *in.plan.layers.separator;
   const std::string nothing = w.say("sheet.nothing");
-  return {w.say("layers.separator"), material_name(w, in.build.layers.separator->material), nothing,
+  return {w.say("layers.separator"),
+          material_name(w, in.build.layers.separator->material),
+          nothing,
           w.say("layers.cut", {{"width", s.cut_width}, {"depth", s.cut_depth}}),
-          w.amount(s.area), nothing};
+          w.amount(s.area),
+          nothing};
 }
 
 std::string substrate_depth(const ComposeInput& in) {
@@ -53,24 +58,25 @@ std::string mix_name(const ComposeInput& in) {
 Row substrate_row(const ComposeInput& in) {
   const Wording& w = in.wording;
   const SubstratePlan& s = in.plan.layers.substrate;
-  return {w.say("layers.substrate"), mix_name(in),      substrate_depth(in),
-          loose(w, s.volume),        loose(w, s.buy),   w.amount(s.dry)};
+  return {w.say("layers.substrate"), mix_name(in),    substrate_depth(in),
+          loose(w, s.volume),        loose(w, s.buy), w.amount(s.dry)};
 }
 
 Row litter_row(const ComposeInput& in) {
   const Wording& w = in.wording;
   const LitterPlan& l = *in.plan.layers.litter;
   const LitterLayer& layer = *in.build.layers.litter;
-  return {w.say("layers.litter"), material_name(w, layer.bulk.material), w.amount(layer.depth),
-          loose(w, l.volume),     loose(w, l.buy),                       w.amount(l.dry)};
+  return {w.say("layers.litter"), material_name(w, layer.bulk.material),
+          w.amount(layer.depth),  loose(w, l.volume),
+          loose(w, l.buy),        w.amount(l.dry)};
 }
 
 Table layers_table(const ComposeInput& in) {
   const Wording& w = in.wording;
   Table table;
-  table.columns = {{w.say("layers.layer"), false, 1},    {w.say("layers.material"), false, 2},
-                   {w.say("layers.depth"), true, 1},     {w.say("layers.in-place"), true, 1},
-                   {w.say("layers.buy"), true, 1},       {w.say("layers.dry"), true, 1}};
+  table.columns = {{w.say("layers.layer"), false, 1}, {w.say("layers.material"), false, 2},
+                   {w.say("layers.depth"), true, 1},  {w.say("layers.in-place"), true, 1},
+                   {w.say("layers.buy"), true, 1},    {w.say("layers.dry"), true, 1}};
   const LayersPlan& plan = in.plan.layers;
   if (plan.drainage) table.rows.push_back(cells(drainage_row(in)));
   if (plan.separator) table.rows.push_back(cells(separator_row(in)));
@@ -85,8 +91,10 @@ Table mix_table(const ComposeInput& in) {
   const SubstratePlan& plan = in.plan.layers.substrate;
   Table table;
   table.totals = true;
-  table.columns = {{w.say("layers.component"), false, 2}, {w.say("layers.share"), true, 1},
-                   {w.say("layers.in-place"), true, 1},   {w.say("layers.buy"), true, 1},
+  table.columns = {{w.say("layers.component"), false, 2},
+                   {w.say("layers.share"), true, 1},
+                   {w.say("layers.in-place"), true, 1},
+                   {w.say("layers.buy"), true, 1},
                    {w.say("layers.dry"), true, 1}};
   for (size_t i = 0; i < parts.size(); ++i) {
     const PartPlan& p = plan.parts[i];
@@ -111,7 +119,8 @@ std::string drainage_how(const ComposeInput& in) {
     case DrainageKind::raised_floor:
       return w.say("layers.raised-floor-how",
                    {{"depth", d.depth}, {"outlet", material_name(w, "outlet-" + d.outlet)}});
-    case DrainageKind::none: break;
+    case DrainageKind::none:
+      break;
   }
   return w.say("layers.none-how");
 }
@@ -163,9 +172,8 @@ std::string needed(const ComposeInput& in, const PullItem& item) {
   if (item.unit == "kg") return w.amount(Kilograms{item.need});
   if (item.unit != "m2") return w.amount(static_cast<int>(item.need));
   const SeparatorPlan& s = *in.plan.layers.separator;
-  return w.say("layers.pull-cut", {{"area", SquareMetres{item.need}},
-                                   {"width", s.cut_width},
-                                   {"depth", s.cut_depth}});
+  return w.say("layers.pull-cut",
+               {{"area", SquareMetres{item.need}}, {"width", s.cut_width}, {"depth", s.cut_depth}});
 }
 
 Table pull_table(const ComposeInput& in) {
@@ -191,9 +199,9 @@ Part layers_page(const ComposeInput& in) {
   part.blocks.push_back(layers_table(in));
   part.blocks.push_back(Heading{2, w.say("layers.mix-heading", {{"mix", mix_name(in)}})});
   part.blocks.push_back(mix_table(in));
-  part.blocks.push_back(Paragraph{plain(w.say("layers.mix-note", {{"settling", s.settling},
-                                                                  {"hold_back", s.hold_back}})),
-                                  true});
+  part.blocks.push_back(Paragraph{
+      plain(w.say("layers.mix-note", {{"settling", s.settling}, {"hold_back", s.hold_back}})),
+      true});
   part.blocks.push_back(Heading{2, w.say("layers.work-heading")});
   part.blocks.push_back(how_they_go_in(in));
   part.blocks.push_back(Heading{2, w.say("layers.pull-heading")});

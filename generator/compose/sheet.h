@@ -15,7 +15,7 @@ struct Run {
 using Words = std::vector<Run>;
 
 struct Heading {
-  int level = 1;                        // 1 is a part's title; levels are never skipped
+  int level = 1;  // 1 is a part's title; levels are never skipped
   std::string text;
 };
 
@@ -28,7 +28,7 @@ struct BulletList {
   std::vector<Words> items;
 };
 
-struct TickList {                       // boxes to tick by hand
+struct TickList {  // boxes to tick by hand
   std::vector<Words> items;
 };
 
@@ -37,11 +37,11 @@ struct Blank {
   Words label;
 };
 
-struct Facts {                          // label-value pairs set as a grid
+struct Facts {  // label-value pairs set as a grid
   struct Fact {
     std::string label;
     Words value;
-    std::string note;                   // small print under the value; may be empty
+    std::string note;  // small print under the value; may be empty
   };
   int columns = 2;
   std::vector<Fact> facts;
@@ -50,24 +50,24 @@ struct Facts {                          // label-value pairs set as a grid
 struct Table {
   struct Column {
     std::string title;
-    bool numeric = false;               // set flush right
-    double weight = 1;                  // share of spare width
+    bool numeric = false;  // set flush right
+    double weight = 1;     // share of spare width
   };
-  std::string caption;                  // may be empty; read aloud, and set above the table
+  std::string caption;  // may be empty; read aloud, and set above the table
   std::vector<Column> columns;
   std::vector<std::vector<Words>> rows;
-  bool totals = false;                  // the last row is a total
-  bool tick_column = false;             // a box to tick before each row
+  bool totals = false;       // the last row is a total
+  bool tick_column = false;  // a box to tick before each row
 };
 
-struct Callout {                        // a boxed notice; weight carries its meaning in grey
+struct Callout {  // a boxed notice; weight carries its meaning in grey
   enum class Kind { cleared, provisional, not_cleared, caution, note } kind = Kind::note;
   std::string title;
   std::vector<Words> lines;
 };
 
 struct FigureBlock {
-  std::string id;                       // of a figure
+  std::string id;  // of a figure
   std::string caption, alt;
 };
 
@@ -76,17 +76,17 @@ using Block = std::variant<Heading, Paragraph, BulletList, TickList, Blank, Fact
 
 // One part of the sheet; each starts on its own page.
 struct Part {
-  std::string id;                       // "build", "layers"
-  std::string title;                    // bookmark; its first block is the level-1 heading
+  std::string id;     // "build", "layers"
+  std::string title;  // bookmark; its first block is the level-1 heading
   bool landscape = false;
   std::vector<Block> blocks;
 };
 
 struct Sheet {
-  std::string title, author, subject, language;      // document metadata
-  std::string running_left, running_right;           // head of every page: reference, revision
-  std::string page_of;                               // "Page {page} of {pages}"
-  std::string foot;                                  // foot of every page
+  std::string title, author, subject, language;  // document metadata
+  std::string running_left, running_right;       // head of every page: reference, revision
+  std::string page_of;                           // "Page {page} of {pages}"
+  std::string foot;                              // foot of every page
   bool letter = false;
   std::vector<Part> parts;
 };

@@ -5,9 +5,13 @@
 
 namespace loamsheet {
 
-Words plain(std::string text) { return {{std::move(text), Face::regular}}; }
+Words plain(std::string text) {
+  return {{std::move(text), Face::regular}};
+}
 
-Words bold(std::string text) { return {{std::move(text), Face::bold}}; }
+Words bold(std::string text) {
+  return {{std::move(text), Face::bold}};
+}
 
 std::string material_name(const Wording& wording, const std::string& id) {
   const std::string name = "material." + id;

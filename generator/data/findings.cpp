@@ -34,7 +34,8 @@ std::string findings_json(const std::vector<PlannedBuild>& all) {
     specs.push_back({{"file", p.build.spec_file}, {"status", name_of(p.plan.status)}});
     for (auto& f : findings_array(p)) findings.push_back(std::move(f));
   }
-  return Json({{"loamsheet", LOAMSHEET_VERSION}, {"specs", specs}, {"findings", findings}}).dump(2) +
+  return Json({{"loamsheet", LOAMSHEET_VERSION}, {"specs", specs}, {"findings", findings}})
+             .dump(2) +
          '\n';
 }
 

@@ -11,7 +11,9 @@ using Json = nlohmann::ordered_json;
 
 inline constexpr int digits_written = 6;
 
-inline Json figure(double v) { return rounded(v, digits_written) + 0.0; }
+inline Json figure(double v) {
+  return rounded(v, digits_written) + 0.0;
+}
 
 template <class Unit>
 Json figure(Amount<Unit> amount) {

@@ -38,9 +38,8 @@ Json separator(const std::optional<SeparatorPlan>& s) {
 Json substrate(const SubstratePlan& s) {
   Json parts = Json::array();
   for (const auto& part : s.parts) {
-    parts.push_back({{"material", part.material},
-                     {"buy_l", figure(part.buy)},
-                     {"dry_kg", figure(part.dry)}});
+    parts.push_back(
+        {{"material", part.material}, {"buy_l", figure(part.buy)}, {"dry_kg", figure(part.dry)}});
   }
   return {{"volume_l", figure(s.volume)},
           {"buy_l", figure(s.buy)},
@@ -50,9 +49,7 @@ Json substrate(const SubstratePlan& s) {
 
 Json litter(const std::optional<LitterPlan>& l) {
   if (!l) return nullptr;
-  return {{"volume_l", figure(l->volume)},
-          {"buy_l", figure(l->buy)},
-          {"dry_kg", figure(l->dry)}};
+  return {{"volume_l", figure(l->volume)}, {"buy_l", figure(l->buy)}, {"dry_kg", figure(l->dry)}};
 }
 
 Json pull_list(const std::vector<PullItem>& items) {
@@ -109,7 +106,9 @@ void flatten(const Json& j, const std::string& path, std::string& out) {
 
 }  // namespace
 
-std::string numbers_json(const PlannedBuild& p) { return numbers(p).dump(2) + '\n'; }
+std::string numbers_json(const PlannedBuild& p) {
+  return numbers(p).dump(2) + '\n';
+}
 
 std::string numbers_text(const PlannedBuild& p) {
   std::string out;

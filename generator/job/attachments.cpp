@@ -8,7 +8,9 @@ namespace {
 
 using Path = std::filesystem::path;
 
-std::string base_name(const std::string& path) { return Path(path).filename().string(); }
+std::string base_name(const std::string& path) {
+  return Path(path).filename().string();
+}
 
 Diagnostic unreadable(const std::string& path) {
   Diagnostic d;
@@ -26,15 +28,14 @@ void attach(World& world, const std::string& path, const Attachment& as, Sink& s
   files.back().bytes = std::move(*bytes);
 }
 
-void attach_shop_files(World& world, const Planned& p, Sink& sink,
-                       std::vector<Attachment>& files) {
+void attach_shop_files(World& world, const Planned& p, Sink& sink, std::vector<Attachment>& files) {
   for (const auto& profile : p.spec.profiles) {
     const std::string name = "profiles/" + base_name(profile.path);
     attach(world, profile.path, {name, "application/yaml", "profile", ""}, sink, files);
   }
   if (const auto stock = p.spec.root.text("stock")) {
-    attach(world, (Path(p.spec.file).parent_path() / *stock).string(), {base_name(*stock), "text/csv", "stock", ""},
-           sink, files);
+    attach(world, (Path(p.spec.file).parent_path() / *stock).string(),
+           {base_name(*stock), "text/csv", "stock", ""}, sink, files);
   }
 }
 

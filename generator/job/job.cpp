@@ -34,8 +34,8 @@ Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& optio
   if (!type || !style) return {std::nullopt, sink.take()};
   auto figures = taken(make_figures({p.build, p.plan, p.wording, *type}), sink);
   if (!figures) return {std::nullopt, sink.take()};
-  auto sheet = taken(
-      compose({p.build, p.plan, *figures, p.wording, p.catalogue, options.parts}), sink);
+  auto sheet =
+      taken(compose({p.build, p.plan, *figures, p.wording, p.catalogue, options.parts}), sink);
   if (!sheet) return {std::nullopt, sink.take()};
   auto pages = taken(lay_out(*sheet, *figures, *type, *style), sink);
   if (!pages) return {std::nullopt, sink.take()};

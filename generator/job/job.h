@@ -9,9 +9,9 @@
 #include "catalogue/catalogue.h"
 #include "catalogue/wording.h"
 #include "check/build.h"
+#include "compose/sheet.h"
 #include "finish/finish.h"
 #include "layout/pages.h"
-#include "compose/sheet.h"
 #include "plan/plan.h"
 #include "read/read.h"
 
@@ -29,7 +29,7 @@ struct Planned {
 Outcome<Planned> plan_spec(World&, const std::string& path, const std::string& profiles);
 
 struct SheetOptions {
-  std::vector<std::string> parts;       // empty: all
+  std::vector<std::string> parts;  // empty: all
   Archive archive = Archive::full;
   bool customer_copy = false;
 };
@@ -45,7 +45,7 @@ struct Drafted {
 Outcome<Drafted> draft(World&, const Planned&, const SheetOptions&);
 
 struct OutputFile {
-  std::string name, bytes;              // "TT-0142-A.pdf"
+  std::string name, bytes;  // "TT-0142-A.pdf"
 };
 
 // The files that `make` writes: the PDF, the calendar, the numbers.

@@ -21,7 +21,9 @@ Diagnostic wrong_ending(const std::string& file) {
   return d;
 }
 
-bool ends_in(const std::string& file, std::string_view ending) { return file.ends_with(ending); }
+bool ends_in(const std::string& file, std::string_view ending) {
+  return file.ends_with(ending);
+}
 
 }  // namespace
 

@@ -91,6 +91,8 @@ std::optional<std::string> RealWorld::variable(const std::string& name) {
 
 }  // namespace
 
-std::unique_ptr<World> real_world() { return std::make_unique<RealWorld>(); }
+std::unique_ptr<World> real_world() {
+  return std::make_unique<RealWorld>();
+}
 
 }  // namespace loamsheet

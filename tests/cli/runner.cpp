@@ -28,7 +28,9 @@ struct Case {
   std::vector<Step> steps;
 };
 
-std::string after_sign(const std::string& line) { return line.size() > 2 ? line.substr(2) : ""; }
+std::string after_sign(const std::string& line) {
+  return line.size() > 2 ? line.substr(2) : "";
+}
 
 Case read_case(const fs::path& path) {
   std::ifstream in(path);
@@ -86,8 +88,9 @@ class Folder {
 };
 
 void run_step(const Step& step, const fs::path& folder) {
-  const std::string line = "cd '" + folder.string() + "' && PATH='" LOAMSHEET_BUILD ":'\"$PATH\" && { " +
-                           step.command + "; } >.out 2>.err";
+  const std::string line = "cd '" + folder.string() +
+                           "' && PATH='" LOAMSHEET_BUILD ":'\"$PATH\" && { " + step.command +
+                           "; } >.out 2>.err";
   const int status = std::system(line.c_str());
   const std::string out = slurp(folder / ".out"), err = slurp(folder / ".err");
   INFO("$ " << step.command << "\nstdout:\n" << out << "stderr:\n" << err);

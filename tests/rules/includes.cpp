@@ -53,14 +53,16 @@ std::vector<Include> includes(const tree::fs::path& file) {
 
 // Headers of the third parties, by how their includes begin.
 bool third_party(const std::string& name) {
-  static const std::vector<std::string> starts{"yaml-cpp/", "cairo", "ft2build", "hb", "hpdf",
-                                               "qpdf/",     "CLI/",  "fmt/",     "nlohmann/",
-                                               "libical/",  "freetype"};
+  static const std::vector<std::string> starts{"yaml-cpp/", "cairo",    "ft2build", "hb",
+                                               "hpdf",      "qpdf/",    "CLI/",     "fmt/",
+                                               "nlohmann/", "libical/", "freetype"};
   return std::any_of(starts.begin(), starts.end(),
                      [&](const std::string& start) { return name.starts_with(start); });
 }
 
-std::string folder_of(const std::string& include) { return include.substr(0, include.find('/')); }
+std::string folder_of(const std::string& include) {
+  return include.substr(0, include.find('/'));
+}
 
 std::string folder_of(const tree::fs::path& file) {
   return tree::fs::relative(file, tree::root / "generator").begin()->string();
@@ -118,9 +120,10 @@ TEST_CASE("every folder includes only the folders and libraries that the table a
     for (const auto& include : includes(file)) {
       INFO(include.name);
       const std::string other = folder_of(include.name);
-      const bool allowed = include.angled ? !third_party(include.name) ||
-                                                starts_with_one_of(include.name, row.headers)
-                                          : other == folder_of(file) || row.folders.count(other) == 1;
+      const bool allowed =
+          include.angled
+              ? !third_party(include.name) || starts_with_one_of(include.name, row.headers)
+              : other == folder_of(file) || row.folders.count(other) == 1;
       CHECK(allowed);
     }
   }

@@ -17,9 +17,11 @@ size_t code_points(const std::string& line) {
 // A definition at the left margin: its first line has a bracket and it ends at a closing brace in
 // column 1. Types, tables and namespaces are no functions.
 bool opens_function(const std::string& line) {
-  static const std::vector<std::string> others{"struct ", "class ", "enum ", "namespace ", "using ",
-                                               "constexpr ", "const ", "static ", "inline constexpr "};
-  if (line.empty() || line[0] == ' ' || line[0] == '#' || line[0] == '/' || line[0] == '}') return false;
+  static const std::vector<std::string> others{"struct ",    "class ",  "enum ",
+                                               "namespace ", "using ",  "constexpr ",
+                                               "const ",     "static ", "inline constexpr "};
+  if (line.empty() || line[0] == ' ' || line[0] == '#' || line[0] == '/' || line[0] == '}')
+    return false;
   const bool other = std::any_of(others.begin(), others.end(), [&](const std::string& start) {
     return line.starts_with(start) && line.find('(') == std::string::npos;
   });

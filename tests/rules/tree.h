@@ -27,7 +27,8 @@ inline std::vector<std::string> lines_of(const fs::path& path) {
 }
 
 // Files below a folder with one of the endings, sorted.
-inline std::vector<fs::path> files(const fs::path& folder, const std::vector<std::string>& endings) {
+inline std::vector<fs::path> files(const fs::path& folder,
+                                   const std::vector<std::string>& endings) {
   std::vector<fs::path> found;
   for (const auto& entry : fs::recursive_directory_iterator(root / folder)) {
     const std::string ending = entry.path().extension().string();
