@@ -53,7 +53,7 @@ constexpr Key materials[] = {
      .limits = {0, 1},
      .flags = range_ok},
     {.path = "materials.*.facts[].settling", .kind = share, .limits = {0, 0.6}},
-    {.path = "materials.*.facts[].mass_per_m2", .kind = mass, .limits = {0.01, 10}},
+    {.path = "materials.*.facts[].areal_mass", .kind = areal, .limits = {0.01, 10}},
 };
 
 constexpr std::string_view kinds = "humid|temperate|arid|burrowing|semi-aquatic";

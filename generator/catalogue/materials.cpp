@@ -18,7 +18,7 @@ void take_facts(const FactLine& line, Material& m) {
   line.take("moisture_dry", m.moisture_dry);
   line.take("moisture_damp", m.moisture_damp);
   line.take("settling", m.settling);
-  line.take("mass_per_m2", m.areal_kg_m2);
+  line.take("areal_mass", m.areal_kg_m2);
 }
 
 std::string percent(Fraction f) {

@@ -59,7 +59,7 @@ class Cutter {
     if (indent == 0) return section(text);
     if (indent == 2) return start(text);
     if (!entry_ || indent < 4) return fault(text, "an entry's id two blanks in");
-    if (auto name = value_of(text, "name:")) entry_->name = std::move(*name);
+    if (auto name = value_of(text, "name:")) entry_->common_name = std::move(*name);
     if (auto names = value_of(text, "synonyms:")) entry_->synonyms = names_in(*names);
     entry_->text += std::string(text) + '\n';
   }

@@ -15,7 +15,7 @@
 namespace loamsheet {
 
 struct Entry {
-  std::string name;                   // common name
+  std::string common_name;
   std::vector<std::string> synonyms;  // former ids
   std::string text;                   // its lines as they stand in the file
   int line = 0;                       // of its id
@@ -26,6 +26,7 @@ struct Shelf {
   std::map<std::string, Entry> entries;  // by id
 
   bool has(const std::string& id) const { return entries.contains(id); }
+  const Entry& at(const std::string& id) const { return entries.at(id); }  // one that it has
   std::vector<std::string> ids() const;
 
   // The id that a former name stands for now.

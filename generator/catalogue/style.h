@@ -3,6 +3,7 @@
 #include <map>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "base/diagnostic.h"
 #include "base/world.h"
@@ -21,6 +22,7 @@ class PageStyle {
   std::map<std::string, double> measures_;
 };
 
+// Names that start with "large." stand in, in large print, for those without it.
 Outcome<PageStyle> read_style(World&, bool large_print);
 
 }  // namespace loamsheet

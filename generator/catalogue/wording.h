@@ -17,7 +17,10 @@ namespace loamsheet {
 
 // What may fill a slot. Strings go in as they are; amounts are written in the sheet's units.
 // A Range is written once when both ends read the same, otherwise as "low–high unit".
-struct WordKey { std::string key; };   // another sentence, by its name: "material.expanded-clay"
+// Another sentence, by its name: "material.expanded-clay".
+struct WordKey {
+  std::string key;
+};
 using Arg = std::variant<std::string, WordKey, int, double, Date, Millimetres, SquareMetres, Litres,
                          Kilograms, Celsius, Fraction, Days, Range<Millimetres>, Range<Litres>,
                          Range<Kilograms>, Range<Celsius>, Range<Fraction>>;
@@ -34,17 +37,28 @@ class Wording {
 
   // The sentence with its slots filled. An unknown name or slot gives "[[name]]" / "[[slot]]",
   // which the rules tests look for.
+  //
+  // A slot may name the form of its amount: "{volume:dry}" is written in litres or, in the US, in
+  // dry quarts, by which loose goods are sold there; "{volume}" of water in liquid units. The forms
+  // are the lines of templates/LANGUAGE/units.yaml.
   std::string say(std::string_view name, const Args& = {}) const;
   bool knows(std::string_view name) const;
-  std::string amount(const Arg&) const;        // an amount on its own: "13.5 L"
+
+  // An amount on its own, with a no-break space before its unit: "13.5 L".
+  std::string amount(const Arg&, std::string_view form = "") const;
   UnitSystem units() const { return units_; }
   const std::map<std::string, std::string>& sentences() const { return sentences_; }
 
  private:
+  std::string slot(std::string_view slot, const Args& args) const;
+  std::string written(const Arg&, const std::string& form) const;
+  const std::string* units_line(const std::string& kind_and_form) const;
+
   std::map<std::string, std::string> sentences_;
   UnitSystem units_;
 };
 
+// Reads templates/LANGUAGE/. A name that does not start with its file's stem is an error.
 Outcome<Wording> read_wording(World&, const std::string& language, UnitSystem);
 
 }  // namespace loamsheet

@@ -1,0 +1,181 @@
+#include "catalogue/wording.h"
+
+#include "base/text.h"
+#include "catalogue/amounts.h"
+#include "catalogue/flat.h"
+
+namespace loamsheet {
+namespace {
+
+template <class T>
+struct KindOf;
+template <>
+struct KindOf<int> {
+  static constexpr std::string_view name = "count";
+};
+template <>
+struct KindOf<double> {
+  static constexpr std::string_view name = "number";
+};
+template <>
+struct KindOf<Millimetres> {
+  static constexpr std::string_view name = "length";
+};
+template <>
+struct KindOf<SquareMetres> {
+  static constexpr std::string_view name = "area";
+};
+template <>
+struct KindOf<Litres> {
+  static constexpr std::string_view name = "volume";
+};
+template <>
+struct KindOf<Kilograms> {
+  static constexpr std::string_view name = "mass";
+};
+template <>
+struct KindOf<Celsius> {
+  static constexpr std::string_view name = "temperature";
+};
+template <>
+struct KindOf<Fraction> {
+  static constexpr std::string_view name = "share";
+};
+template <>
+struct KindOf<Days> {
+  static constexpr std::string_view name = "days";
+};
+
+struct Measured {
+  std::string_view kind;
+  Range<double> range;
+};
+
+struct Measure {
+  Measured operator()(int n) const { return {KindOf<int>::name, {double(n), double(n)}}; }
+  Measured operator()(double v) const { return {KindOf<double>::name, {v, v}}; }
+  template <class U>
+  Measured operator()(Amount<U> a) const {
+    return {KindOf<Amount<U>>::name, {a.v, a.v}};
+  }
+  template <class U>
+  Measured operator()(const Range<Amount<U>>& r) const {
+    return {KindOf<Amount<U>>::name, {r.low.v, r.high.v}};
+  }
+  Measured operator()(const std::string&) const { return {}; }
+  Measured operator()(const WordKey&) const { return {}; }
+  Measured operator()(Date) const { return {"date", {}}; }
+};
+
+std::string missing(std::string_view name) {
+  return "[[" + std::string(name) + "]]";
+}
+
+// What a sentence about a date may say.
+std::string part_of_date(Date date, std::string_view part, const Wording& words) {
+  const std::chrono::year_month_day d{date.day};
+  const auto month = std::to_string(static_cast<unsigned>(d.month()));
+  if (part == "day") return std::to_string(static_cast<unsigned>(d.day()));
+  if (part == "year") return std::to_string(static_cast<int>(d.year()));
+  if (part == "iso") return iso(date);
+  if (part == "month") return words.say("units.month-" + month);
+  if (part == "short-month") return words.say("units.short-month-" + month);
+  if (part == "weekday") return words.say("units.weekday-" + std::to_string(weekday(date) + 1));
+  return missing(part);
+}
+
+// The text with each {slot} put through `fill`.
+template <class Fill>
+std::string fill_slots(std::string_view text, Fill fill) {
+  std::string out;
+  while (true) {
+    const size_t open = text.find('{'), close = text.find('}', open);
+    if (open == std::string_view::npos || close == std::string_view::npos) return out += text;
+    out += text.substr(0, open);
+    out += fill(text.substr(open + 1, close - open - 1));
+    text.remove_prefix(close + 1);
+  }
+}
+
+}  // namespace
+
+bool Wording::knows(std::string_view name) const {
+  return sentences_.find(std::string(name)) != sentences_.end();
+}
+
+std::string Wording::say(std::string_view name, const Args& args) const {
+  const auto found = sentences_.find(std::string(name));
+  if (found == sentences_.end()) return missing(name);
+  return fill_slots(found->second, [&](std::string_view s) { return slot(s, args); });
+}
+
+std::string Wording::slot(std::string_view text, const Args& args) const {
+  const size_t colon = text.find(':');
+  const std::string_view name = text.substr(0, colon);
+  const std::string form(colon == std::string_view::npos ? "" : text.substr(colon + 1));
+  for (const auto& [key, arg] : args) {
+    if (key != name) continue;
+    const std::string out = written(arg, form);
+    return out.empty() && !form.empty() ? missing(text) : out;
+  }
+  return missing(text);
+}
+
+std::string Wording::amount(const Arg& arg, std::string_view form) const {
+  return written(arg, std::string(form));
+}
+
+const std::string* Wording::units_line(const std::string& kind_and_form) const {
+  const std::string system = units_ == UnitSystem::us ? "units.us." : "units.metric.";
+  for (const std::string& prefix : {system, std::string("units.")}) {
+    const auto found = sentences_.find(prefix + kind_and_form);
+    if (found != sentences_.end()) return &found->second;
+  }
+  return nullptr;
+}
+
+std::string Wording::written(const Arg& arg, const std::string& form) const {
+  if (const auto* text = std::get_if<std::string>(&arg)) return *text;
+  if (const auto* word = std::get_if<WordKey>(&arg)) return say(word->key);
+  const Measured measured = std::visit(Measure{}, arg);
+  const std::string name = std::string(measured.kind) + (form.empty() ? "" : '-' + form);
+  const std::string* line = units_line(name);
+  if (!line) return missing("units." + name);
+  if (const auto* date = std::get_if<Date>(&arg)) {
+    return fill_slots(*line, [&](std::string_view s) { return part_of_date(*date, s, *this); });
+  }
+  const auto steps = parse_steps(*line);
+  if (!steps) return missing("units." + name);
+  const auto plain = [this](std::string_view key) { return sentences_.at(std::string(key)); };
+  if (!knows("units.decimal")) return missing("units.decimal");
+  return write_amount(measured.range, *steps,
+                      {plain("units.decimal"), plain("units.range"), plain("units.range-signed")});
+}
+
+Outcome<Wording> read_wording(World& world, const std::string& language, UnitSystem units) {
+  Sink sink;
+  const std::string folder = "templates/" + language;
+  const auto names = world.list(world.data(folder));
+  std::map<std::string, std::string> sentences;
+  for (const std::string& name : names) {
+    if (!name.ends_with(".yaml")) continue;
+    const std::string stem = name.substr(0, name.size() - 4);  // keeps the dot: "layers."
+    for (auto& line : read_flat(world, folder + '/' + name, sink)) {
+      if (!line.name.starts_with(stem)) {
+        sink.add({.where = line.where,
+                  .message = "'" + line.name + "' does not belong in this file",
+                  .expected = "a name that starts with '" + stem + "'"});
+      }
+      sentences[line.name] = std::move(line.value);
+    }
+  }
+  if (names.empty()) {
+    sink.add({.message = "there are no words for language '" + language + "'",
+              .expected = "a folder " + folder,
+              .fault = Fault::file});
+  }
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {Wording(std::move(sentences), units), sink.take()};
+}
+
+}  // namespace loamsheet
