@@ -1,0 +1,105 @@
+#include "quantities.h"
+
+#include "base/date.h"
+#include "base/geometry.h"
+#include "base/text.h"
+#include "plan/mass.h"
+#include "plan/scenario.h"
+#include "plan/water_density.h"
+
+namespace loamsheet::tests {
+namespace {
+
+double number(const Inputs& in, const std::string& name) {
+  return std::stod(in.at(name));
+}
+
+Millimetres length(const Inputs& in, const std::string& name) {
+  return {number(in, name)};
+}
+
+std::string shown(double v) {
+  return significant(v, 15);
+}
+
+Enclosure glass_box(const Inputs& in, Millimetres height) {
+  Enclosure tank;
+  tank.footprint = rectangle(length(in, "width"), length(in, "depth"));
+  tank.height = height;
+  tank.walls.thickness = length(in, "thickness");
+  tank.walls.density = {number(in, "density")};
+  return tank;
+}
+
+// So many litres of one material and nothing else, in a tank without mass.
+Build only(const Inputs& in) {
+  Build build;
+  build.enclosure.footprint = rectangle(1000_mm, 1000_mm);
+  build.enclosure.stated_empty_mass = Kilograms{};
+  build.layers.substrate.front = build.layers.substrate.back = length(in, "litres");
+  const double density = number(in, "density");
+  Bulk bulk;
+  bulk.dry_density = {{density}, {density}};
+  if (in.count("field_capacity")) bulk.field_capacity = {number(in, "field_capacity")};
+  build.layers.substrate.parts = {{bulk, {1}}};
+  return build;
+}
+
+Result result_of(const Inputs& in) {
+  const Build build = only(in);
+  return evaluate(build, decide(build), {});
+}
+
+// What a bow-front adds to a box of the same chord.
+double segment(const Inputs& in, double (*measure)(const Region&)) {
+  const Millimetres chord = length(in, "chord");
+  return measure(bow_front(chord, 1_mm, length(in, "rise"))) - measure(rectangle(chord, 1_mm));
+}
+
+double square_millimetres(const Region& r) {
+  return area(r).v * 1e6;
+}
+double around(const Region& r) {
+  return perimeter(r).v;
+}
+
+Region disc(const Inputs& in) {
+  return circle(length(in, "radius") * 2);
+}
+
+Date date(const Inputs& in) {
+  return *parse_date(in.at("date"));
+}
+
+int day_of_year(Date d) {
+  return days_between(*parse_date(iso(d).substr(0, 4) + "-01-01"), d) + 1;
+}
+
+}  // namespace
+
+const std::map<std::string, Quantity>& quantities() {
+  static const std::map<std::string, Quantity> all = {
+      {"water_density", [](const Inputs& in) { return shown(water_density({number(in, "t")}).v); }},
+      {"pane_mass", [](const Inputs& in) { return shown(empty_mass(glass_box(in, 0_mm)).v); }},
+      {"open_box_mass",
+       [](const Inputs& in) { return shown(empty_mass(glass_box(in, length(in, "height"))).v); }},
+      {"dry_mass", [](const Inputs& in) { return shown(result_of(in).dry.v); }},
+      {"held_water_mass",
+       [](const Inputs& in) { return shown((result_of(in).wet - result_of(in).dry).v); }},
+      {"segment_area", [](const Inputs& in) { return shown(segment(in, square_millimetres)); }},
+      {"segment_arc",
+       [](const Inputs& in) { return shown(segment(in, around) + number(in, "chord")); }},
+      {"disc_area", [](const Inputs& in) { return shown(square_millimetres(disc(in))); }},
+      {"disc_perimeter", [](const Inputs& in) { return shown(around(disc(in))); }},
+      {"weekday", [](const Inputs& in) { return std::to_string(weekday(date(in)) + 1); }},
+      {"day_of_year", [](const Inputs& in) { return std::to_string(day_of_year(date(in))); }},
+      {"is_date", [](const Inputs& in) { return parse_date(in.at("date")) ? "yes" : "no"; }},
+      {"later",
+       [](const Inputs& in) {
+         return iso(plus_days(date(in), static_cast<int>(number(in, "days"))));
+       }},
+  };
+  return all;
+}
+
+}  // namespace loamsheet::tests
