@@ -14,11 +14,25 @@ struct Instruction {
   std::string_view bytes, op;
 };
 
+enum class Kind : char { regular, blank, delimiter };
+
+constexpr std::array<Kind, 256> make_kinds() {
+  std::array<Kind, 256> kinds{};
+  for (char c : std::string_view("\0\t\n\f\r ", 6)) kinds[size_t(c)] = Kind::blank;
+  for (char c : std::string_view("()<>[]{}/%")) kinds[size_t(c)] = Kind::delimiter;
+  return kinds;
+}
+
+constexpr std::array<Kind, 256> kinds = make_kinds();
+
+Kind kind(char c) {
+  return kinds[static_cast<unsigned char>(c)];
+}
 bool is_blank(char c) {
-  return std::string_view("\0\t\n\f\r ", 6).find(c) != std::string_view::npos;
+  return kind(c) == Kind::blank;
 }
 bool is_delimiter(char c) {
-  return std::string_view("()<>[]{}/%").find(c) != std::string_view::npos;
+  return kind(c) == Kind::delimiter;
 }
 
 // Cuts a content stream into instructions.
@@ -48,8 +62,8 @@ class Scanner {
   }
 
   void skip_to(char end) {
-    while (at_ < stream_.size() && stream_[at_] != end) ++at_;
-    if (at_ < stream_.size()) ++at_;
+    const size_t found = stream_.find(end, at_);
+    at_ = found == std::string_view::npos ? stream_.size() : found + 1;
   }
 
   void skip_string() {
@@ -63,7 +77,7 @@ class Scanner {
   }
 
   void skip_regular() {
-    while (at_ < stream_.size() && !is_blank(stream_[at_]) && !is_delimiter(stream_[at_])) ++at_;
+    while (at_ < stream_.size() && kind(stream_[at_]) == Kind::regular) ++at_;
   }
 
   // Steps over one token; true when it was an operator.
@@ -96,6 +110,7 @@ class Marker {
 
   void take(const Instruction& i) {
     if (i.op == "BT") begin_text();
+    if (i.op == "ET" && texts_ > 0 && pieces_[texts_ - 1].blank_after) append("<0020> Tj");
     append(i.bytes);
     if (i.op == "ET") {
       flush();

@@ -47,7 +47,8 @@ std::vector<TextPiece> text_pieces(const Painting& p) {
     const auto* text = std::get_if<TextMark>(&p.page.marks[i]);
     if (text && text->tag < 0) pieces.push_back({});
     if (text && text->tag >= 0) {
-      pieces.push_back({p.content.id_of_mark[i], p.pages.tags[text->tag].role});
+      pieces.push_back(
+          {p.content.id_of_mark[i], p.pages.tags[text->tag].role, p.content.blank_after[i]});
     }
   }
   return pieces;

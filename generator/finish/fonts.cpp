@@ -1,6 +1,7 @@
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 
+#include "base/text.h"
 #include "finish/sfnt.h"
 #include "finish/steps.h"
 #include "finish/to_unicode.h"
@@ -64,7 +65,7 @@ void repair_widths(Composite& c, const Glyphs& glyphs) {
       widths.appendItem(Object::newInteger(cid));
       widths.appendItem(run);
     }
-    run.appendItem(Object::newReal(c.file.advance(glyph), 1));
+    run.appendItem(Object::newReal(fixed(c.file.advance(glyph), 1)));
     next = cid + 1;
   }
   c.cid_font.replaceKey("/W", widths);
@@ -94,8 +95,8 @@ void repair_heights(Composite& c) {
   if (c.descriptor.hasKey("/CapHeight")) return;
   const auto cap = c.file.cap_height();
   if (!cap) throw Mismatch("an embedded font does not say how high its capitals are");
-  c.descriptor.replaceKey("/CapHeight", Object::newReal(*cap, 0));
-  c.descriptor.replaceKey("/XHeight", Object::newReal(c.file.x_height().value_or(0), 0));
+  c.descriptor.replaceKey("/CapHeight", Object::newReal(fixed(*cap, 0)));
+  c.descriptor.replaceKey("/XHeight", Object::newReal(fixed(c.file.x_height().value_or(0), 0)));
 }
 
 // libharu's CIDs are UTF-16 code units, and it says so in a way that readers reject.

@@ -1,6 +1,7 @@
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 
+#include "base/text.h"
 #include "finish/steps.h"
 
 namespace loamsheet {
@@ -16,7 +17,7 @@ struct Item {
 
 Object target(Object page, double top) {
   return Object::newArray({page, Object::newName("/XYZ"), Object::newInteger(0),
-                           Object::newReal(top, 2), Object::newNull()});
+                           Object::newReal(fixed(top, 2)), Object::newNull()});
 }
 
 Object new_item(QPDF& pdf, const Bookmark& bookmark) {

@@ -18,11 +18,11 @@ struct Mismatch : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-// Which piece of marked content shows which tag: for each page, the tag of each marked-content id
-// and the ids of its marks (-1: an artifact, or no text and no figure).
+// Which piece of marked content shows which tag.
 struct PageContent {
-  std::vector<int> tag_of_id;
-  std::vector<int> id_of_mark;
+  std::vector<int> tag_of_id;     // by marked-content id
+  std::vector<int> id_of_mark;    // by mark; -1: an artifact, or neither text nor figure
+  std::vector<bool> blank_after;  // by mark: its text goes on after a blank that is not painted
 };
 using Content = std::vector<PageContent>;
 

@@ -1,6 +1,7 @@
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 
+#include "base/text.h"
 #include "finish/steps.h"
 
 namespace loamsheet {
@@ -18,65 +19,87 @@ Object placed_at(const Box& box) {
   return Object::newDictionary(Dictionary{
       {"/O", Object::newName("/Layout")},
       {"/Placement", Object::newName("/Block")},
-      {"/BBox", Object::newArray({Object::newReal(box.left, 2), Object::newReal(box.bottom, 2),
-                                  Object::newReal(box.right, 2), Object::newReal(box.top, 2)})}});
+      {"/BBox", Object::newArray(
+                    {Object::newReal(fixed(box.left, 2)), Object::newReal(fixed(box.bottom, 2)),
+                     Object::newReal(fixed(box.right, 2)), Object::newReal(fixed(box.top, 2))})}});
 }
 
 // Builds the tree: one element a tag, its own marked content before its children.
 class Tree {
  public:
   Tree(QPDF& pdf, const Pages& pages, const Content& content)
-      : pdf_(pdf),
-        pages_(pages),
-        content_(content),
-        root_(pdf.makeIndirectObject(Object::newDictionary())) {}
+      : pdf_(pdf), pages_(pages), content_(content), kids_(pages.tags.size()) {}
 
   Object build() {
-    for (const auto& tag : pages_.tags) elements_.push_back(element(tag));
-    Object by_page = Object::newArray();
-    for (size_t page = 0; page < pages_.pages.size(); ++page) add_page(page, by_page);
-    attach_children();
-    root_.replaceKey("/Type", Object::newName("/StructTreeRoot"));
-    root_.replaceKey("/ParentTree", pdf_.makeIndirectObject(
-                                        Object::newDictionary(Dictionary{{"/Nums", by_page}})));
-    root_.replaceKey("/ParentTreeNextKey", Object::newInteger(long(pages_.pages.size())));
-    return root_;
+    Object root = pdf_.makeIndirectObject(Object::newDictionary());
+    root.replaceKey("/Type", Object::newName("/StructTreeRoot"));
+    std::vector<Object> top;
+    for (const auto& tag : pages_.tags) add_element(tag, root);
+    add_content(root);
+    for (size_t i = 0; i < elements_.size(); ++i) {
+      const int parent = pages_.tags[i].parent;
+      (parent < 0 ? top : kids_[parent]).push_back(elements_[i]);
+    }
+    for (size_t i = 0; i < elements_.size(); ++i) set_kids(elements_[i], kids_[i]);
+    set_kids(root, top);
+    return root;
   }
 
  private:
   QPDF& pdf_;
   const Pages& pages_;
   const Content& content_;
-  Object root_;
   std::vector<Object> elements_;
+  std::vector<std::vector<Object>> kids_;  // of each element
 
-  Object element(const Tag& tag) {
+  void add_element(const Tag& tag, Object root) {
     if (tag.parent >= static_cast<int>(elements_.size())) {
       throw Mismatch("a tag comes before its parent");
     }
-    Dictionary entries{{"/Type", Object::newName("/StructElem")},
-                       {"/S", Object::newName("/" + tag.role)},
-                       {"/P", tag.parent < 0 ? root_ : elements_[tag.parent]},
-                       {"/K", Object::newArray()}};
+    Dictionary entries{{"/S", Object::newName("/" + tag.role)},
+                       {"/P", tag.parent < 0 ? root : elements_[tag.parent]}};
     if (!tag.alt.empty()) entries["/Alt"] = Object::newUnicodeString(tag.alt);
     if (!tag.scope.empty()) entries["/A"] = column_or_row(tag.scope);
-    return pdf_.makeIndirectObject(Object::newDictionary(entries));
+    elements_.push_back(pdf_.makeIndirectObject(Object::newDictionary(entries)));
   }
 
-  // Hangs the page's marked content on its elements and enters both in the parent tree.
-  void add_page(size_t index, Object& by_page) {
-    Object page = pdf_.getAllPages().at(index);
-    Object owners = Object::newArray();
-    const auto& tags = content_[index].tag_of_id;
-    for (size_t id = 0; id < tags.size(); ++id) {
-      owners.appendItem(elements_[tags[id]]);
-      add_content(elements_[tags[id]], page, static_cast<int>(id));
+  // Hangs marked content on its elements and enters both in the parent tree.
+  void add_content(Object root) {
+    std::vector<Object> by_page;
+    const auto& pages = pdf_.getAllPages();
+    for (size_t i = 0; i < pages_.pages.size(); ++i) {
+      Object page = pages.at(i);
+      by_page.push_back(Object::newInteger(static_cast<long long>(i)));
+      by_page.push_back(pdf_.makeIndirectObject(owners(page, content_[i].tag_of_id)));
+      page.replaceKey("/StructParents", by_page[2 * i]);
+      page.replaceKey("/Tabs", Object::newName("/S"));
+      for (const auto& mark : pages_.pages[i].marks) place_figure(mark);
     }
-    for (const auto& mark : pages_.pages[index].marks) place_figure(mark);
-    page.replaceKey("/StructParents", Object::newInteger(long(index)));
-    page.replaceKey("/Tabs", Object::newName("/S"));
-    by_page.appendItem(Object::newInteger(long(index)));
-    by_page.appendItem(pdf_.makeIndirectObject(owners));
+    Dictionary tree{{"/Nums", Object::newArray(by_page)}};
+    root.replaceKey("/ParentTree", pdf_.makeIndirectObject(Object::newDictionary(tree)));
+    root.replaceKey("/ParentTreeNextKey",
+                    Object::newInteger(static_cast<long long>(pages_.pages.size())));
+  }
+
+  // The elements that a page's marked content belongs to, by its id.
+  Object owners(Object page, const std::vector<int>& tag_of_id) {
+    std::vector<Object> owners;
+    for (int tag : tag_of_id) {
+      add_piece(tag, page, static_cast<long long>(owners.size()));
+      owners.push_back(elements_[tag]);
+    }
+    return Object::newArray(owners);
+  }
+
+  // An element's /Pg is the page where it begins; content on a later page names its own.
+  void add_piece(int tag, Object page, long long id) {
+    Object piece = Object::newInteger(id);
+    if (kids_[tag].empty()) elements_[tag].replaceKey("/Pg", page);
+    if (elements_[tag].getKey("/Pg").getObjGen() != page.getObjGen()) {
+      piece = Object::newDictionary(
+          Dictionary{{"/Type", Object::newName("/MCR")}, {"/Pg", page}, {"/MCID", piece}});
+    }
+    kids_[tag].push_back(piece);
   }
 
   void place_figure(const PageMark& mark) {
@@ -86,31 +109,9 @@ class Tree {
     }
   }
 
-  // An element's /Pg is the page where it begins; content on a later page names its own.
-  void add_content(Object element, Object page, int id) {
-    if (!element.hasKey("/Pg")) element.replaceKey("/Pg", page);
-    Object piece = Object::newInteger(id);
-    if (element.getKey("/Pg").getObjGen() != page.getObjGen()) {
-      piece = Object::newDictionary(
-          Dictionary{{"/Type", Object::newName("/MCR")}, {"/Pg", page}, {"/MCID", piece}});
-    }
-    element.getKey("/K").appendItem(piece);
-  }
-
-  void attach_children() {
-    Object top = Object::newArray();
-    for (size_t i = 0; i < elements_.size(); ++i) {
-      const int parent = pages_.tags[i].parent;
-      (parent < 0 ? top : elements_[parent].getKey("/K")).appendItem(elements_[i]);
-    }
-    root_.replaceKey("/K", top);
-    for (auto& element : elements_) drop_array_of_one(element);
-  }
-
-  static void drop_array_of_one(Object element) {
-    Object kids = element.getKey("/K");
-    if (kids.getArrayNItems() == 0) element.removeKey("/K");
-    if (kids.getArrayNItems() == 1) element.replaceKey("/K", kids.getArrayItem(0));
+  static void set_kids(Object element, const std::vector<Object>& kids) {
+    if (kids.size() == 1) element.replaceKey("/K", kids.front());
+    if (kids.size() > 1) element.replaceKey("/K", Object::newArray(kids));
   }
 };
 
