@@ -53,12 +53,15 @@ struct Moments {
   }
 };
 
+// The line integrals of (x dy - y dx)/2, x^2 dy/2 and -y^2 dx/2 along the edge. Both kinds of edge
+// must use these same forms: others that agree on a closed line differ along a part of it.
 Moments straight(const Edge& e) {
-  const double cross = e.a.x * e.b.y - e.b.x * e.a.y;
-  return {cross / 2, cross * (e.a.x + e.b.x) / 6, cross * (e.a.y + e.b.y) / 6};
+  const double dx = e.b.x - e.a.x, dy = e.b.y - e.a.y;
+  return {(e.a.x * e.b.y - e.b.x * e.a.y) / 2,
+          dy * (e.a.x * e.a.x + e.a.x * e.b.x + e.b.x * e.b.x) / 6,
+          -dx * (e.a.y * e.a.y + e.a.y * e.b.y + e.b.y * e.b.y) / 6};
 }
 
-// 1/2 closed-line integrals of (x dy - y dx), x^2 dy and -y^2 dx along the arc.
 Moments curved(const Edge& e) {
   const double r = e.radius, p = e.centre.x, q = e.centre.y, t0 = e.from, t1 = e.from + e.turn;
   const double s = std::sin(t1) - std::sin(t0), c = std::cos(t1) - std::cos(t0);

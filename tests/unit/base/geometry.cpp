@@ -128,6 +128,14 @@ TEST_CASE("a segment is cut off a circle as the handbook has it") {
   CHECK(area(right_of(circle(600_mm), 500)).v * 1e6 == near(segment));
 }
 
+TEST_CASE("the centroid of a part with an arc is the handbook's") {
+  // Of a half disc: 4r/3π from the straight edge.
+  CHECK(centroid(below(circle(600_mm), 300)).y == near(300 - 4 * 300 / (3 * pi)));
+  CHECK(centroid(left_of(circle(600_mm), 300)).x == near(300 - 4 * 300 / (3 * pi)));
+  CHECK(centroid(right_of(circle(600_mm), 300)).x == near(300 + 4 * 300 / (3 * pi)));
+  CHECK(centroid(right_of(circle(600_mm), 300)).y == near(300));
+}
+
 TEST_CASE("a cut that takes nothing or everything") {
   for (const Region& r : every_footprint()) {
     CHECK(area(left_of(r, -1)).v == near(0));
