@@ -25,22 +25,22 @@ using Leaf = std::variant<std::monostate, Unknown, double, Range<double>, bool, 
 struct Node {
   enum class Form { leaf, map, list };
   Form form = Form::leaf;
-  const Key* key = nullptr;      // its row; null only in documents read without a table
-  std::string path;              // with list positions: "lamps[1].at[2]"
-  Span where;                    // the value
-  Span name;                     // the key before it; line 0 for list items
-  std::string typed;             // a leaf's text as it stands in the file
+  const Key* key = nullptr;  // its row; null only in documents read without a table
+  std::string path;          // with list positions: "lamps[1].at[2]"
+  Span where;                // the value
+  Span name;                 // the key before it; line 0 for list items
+  std::string typed;         // a leaf's text as it stands in the file
   Leaf leaf;
-  std::string origin;            // empty: the spec; otherwise "humid-sloped, revision 2"
+  std::string origin;                    // empty: the spec; otherwise "humid-sloped, revision 2"
   std::shared_ptr<const Node> shadowed;  // under a "?": what a profile states for the same key
   std::vector<std::pair<std::string, Node>> entries;  // of a map, in file order
-  std::vector<Node> items;       // of a list
+  std::vector<Node> items;                            // of a list
 
   // The entry under a path relative to this node ("mesh.open", "at[1]"), or null.
   const Node* find(std::string_view path) const;
   bool has(std::string_view path) const { return find(path) != nullptr; }
 
-  std::optional<double> number(std::string_view path) const;   // a double leaf
+  std::optional<double> number(std::string_view path) const;        // a double leaf
   std::optional<Range<double>> range(std::string_view path) const;  // a range or a single double
   std::optional<std::string> text(std::string_view path) const;
   std::optional<bool> yes(std::string_view path) const;

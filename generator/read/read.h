@@ -18,10 +18,10 @@ struct ProfileUse {
 };
 
 struct Spec {
-  std::string file;                    // as the user named it
-  std::string text;                    // the bytes of the spec, for embedding
-  Node root;                           // spec merged over its profiles
-  std::vector<ProfileUse> profiles;    // in the order of `use`
+  std::string file;                  // as the user named it
+  std::string text;                  // the bytes of the spec, for embedding
+  Node root;                         // spec merged over its profiles
+  std::vector<ProfileUse> profiles;  // in the order of `use`
 };
 
 // Where profiles are looked for: first beside the spec in `profiles/`, then `shop_folder` (the

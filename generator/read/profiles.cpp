@@ -1,0 +1,144 @@
+#include "read/profiles.h"
+
+#include <algorithm>
+#include <map>
+
+#include "base/text.h"
+#include "read/conform.h"
+#include "read/keys.h"
+
+namespace loamsheet {
+namespace {
+
+constexpr std::string_view ending = ".yaml";
+
+std::string own_path(World& world, const std::string& name) {
+  return world.data("specs/profiles/" + name + std::string(ending));
+}
+
+std::string folder_of(const std::string& path) {
+  const size_t slash = path.find_last_of('/');
+  return slash == std::string::npos ? "." : path.substr(0, slash);
+}
+
+std::string beside(const std::string& folder) {
+  return folder.empty() ? "profiles" : folder + "/profiles";
+}
+
+std::vector<std::string> folders(World& world, const ProfilePlaces& places) {
+  std::vector<std::string> out{beside(places.spec_folder)};
+  if (!places.shop_folder.empty()) out.push_back(places.shop_folder);
+  out.push_back(folder_of(own_path(world, "any")));
+  return out;
+}
+
+std::vector<std::string> known_names(World& world, const ProfilePlaces& places) {
+  std::vector<std::string> names;
+  for (const auto& folder : folders(world, places)) {
+    for (const auto& file : world.list(folder)) {
+      if (file.ends_with(ending)) names.push_back(file.substr(0, file.size() - ending.size()));
+    }
+  }
+  std::sort(names.begin(), names.end());
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  return names;
+}
+
+void report_missing(World& world, const Node& use, const ProfilePlaces& places, Complaints& out) {
+  const std::string name = *use.text("");
+  const auto known = known_names(world, places);
+  Diagnostic d = complaint(use.where, "no profile is called '" + name + "'");
+  d.expected = "a file " + name + ".yaml in profiles/ beside the spec, " +
+               (places.shop_folder.empty() ? "" : "in the folder given with --profiles, ") +
+               "or one of loamsheet's own";
+  if (const auto near = closest(name, known)) {
+    d.hint = "did you mean '" + *near + "'?";
+    d.edit = Edit{use.where, *near};
+  } else if (!known.empty()) {
+    d.hint = "there are " + join(known, ", ");
+  }
+  out.add(std::move(d));
+}
+
+struct Found {
+  std::string path, text;
+};
+
+std::optional<Found> find_profile(World& world, const std::string& name,
+                                  const ProfilePlaces& places) {
+  const std::string file = '/' + name + std::string(ending);
+  std::vector<std::string> paths{beside(places.spec_folder) + file};
+  if (!places.shop_folder.empty()) paths.push_back(places.shop_folder + file);
+  paths.push_back(own_path(world, name));
+  for (const auto& path : paths) {
+    if (auto text = world.read(path)) return Found{path, std::move(*text)};
+  }
+  return std::nullopt;
+}
+
+void set_origin(Node& node, const std::string& origin) {
+  node.origin = origin;
+  for (auto& [name, child] : node.entries) set_origin(child, origin);
+  for (auto& child : node.items) set_origin(child, origin);
+}
+
+// The head of a profile is checked whole; its other groups may be completed by the spec.
+void check_head(const Node& root, Complaints& out) {
+  Node head;
+  head.form = Node::Form::map;
+  head.where = root.where;
+  if (const Node* profile = root.find("profile")) head.entries.emplace_back("profile", *profile);
+  std::vector<Key> rows;
+  for (const Key& key : profile_keys()) {
+    if (key.path.starts_with("profile")) rows.push_back(key);
+  }
+  complete(head, rows, out);
+}
+
+Node read_one(const Found& found, Complaints& out) {
+  const Source source(found.path, found.text);
+  RawDocument raw = parse_yaml(source);
+  Node root;
+  root.form = Node::Form::map;
+  const bool read = raw.root.form != Raw::Form::nothing;
+  out.add(std::move(raw.problems));
+  if (!read) return root;
+  root = conform(source, raw.root, {profile_keys(), Document::profile}, out);
+  root.where.file = found.path;
+  check_head(root, out);
+  return root;
+}
+
+void add_profile(const Found& found, const std::string& name, Profiles& all, Complaints& out) {
+  Node root = read_one(found, out);
+  const std::string revision = root.text("profile.revision").value_or("");
+  const std::string shown = root.text("profile.name").value_or(name);
+  std::erase_if(root.entries, [](const auto& e) { return e.first == "profile"; });
+  set_origin(root, shown + ", revision " + revision);
+  all.uses.push_back({shown, revision, found.path});
+  all.roots.push_back(std::move(root));
+}
+
+}  // namespace
+
+Profiles read_profiles(World& world, const Node& use, const ProfilePlaces& places,
+                       Complaints& out) {
+  Profiles all;
+  std::map<std::string, int> lines;
+  for (const Node& item : use.items) {
+    const auto name = item.text("");
+    if (!name) continue;
+    const auto [first, fresh] = lines.emplace(*name, item.where.line);
+    if (!fresh) {
+      out.add(complaint(item.where, "the profile '" + *name + "' is used twice", "",
+                        "keep one of the two"));
+    } else if (const auto found = find_profile(world, *name, places)) {
+      add_profile(*found, *name, all, out);
+    } else {
+      report_missing(world, item, places, out);
+    }
+  }
+  return all;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,43 @@
+// source: the text of a document and the places in it.
+#pragma once
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "base/span.h"
+
+namespace loamsheet {
+
+class Source {
+ public:
+  // `text` must outlive the source. A byte order mark is left out of all positions.
+  Source(std::string file, std::string_view text);
+
+  const std::string& file() const { return file_; }
+  std::string_view text() const { return text_; }
+
+  // The place of the bytes from `begin` to `end`; what lies past the end of the line is left out.
+  Span span(size_t begin, size_t end) const;
+
+  // The bytes of the line on which byte `at` lies, without its line end.
+  std::string_view line_at(size_t at) const;
+  size_t line_start(size_t at) const;
+
+ private:
+  size_t line_index(size_t at) const;
+  int column_at(size_t line, size_t at) const;
+
+  std::string file_;
+  std::string_view text_;
+  std::vector<size_t> starts_;
+  // The last column asked for: most questions go forward along one line.
+  mutable size_t known_at_ = 0;
+  mutable int known_column_ = 1;
+};
+
+// What is wrong with the bytes before they are read as YAML: too many, not UTF-8, control
+// characters, directives.
+std::vector<Diagnostic> check_bytes(const Source&);
+
+}  // namespace loamsheet
