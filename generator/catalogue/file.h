@@ -14,6 +14,9 @@ struct DataFile {
   std::string path, text;
 };
 
+// A file as a whole, for problems that have no line.
+Span whole_file(const std::string& path);
+
 // "specs/catalogue/mixes.yaml" with its bytes; an error of the file kind when it cannot be read.
 std::optional<DataFile> data_file(World&, const std::string& name, Sink&);
 

@@ -1,6 +1,7 @@
 #include "catalogue/living.h"
 
 #include "catalogue/fact_line.h"
+#include "catalogue/file.h"
 #include "catalogue/keys.h"
 #include "read/read.h"
 
@@ -95,7 +96,8 @@ template <class Living>
 Outcome<Living> read_living(const Place& place, const std::string& id) {
   const Shelf& shelf = place.shelf;
   if (!shelf.has(id)) {
-    return failure<Living>({.where = {.file = shelf.file}, .message = "there is no '" + id + "'"});
+    return failure<Living>(
+        {.where = whole_file(shelf.file), .message = "there is no '" + id + "'"});
   }
   Sink sink;
   const auto tree = taken(read_document(shelf.document(id), shelf.file, place.table), sink);

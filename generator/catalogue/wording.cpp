@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "catalogue/amounts.h"
+#include "catalogue/file.h"
 #include "catalogue/flat.h"
 
 namespace loamsheet {
@@ -170,8 +171,9 @@ Outcome<Wording> read_wording(World& world, const std::string& language, UnitSys
     }
   }
   if (names.empty()) {
-    sink.add({.message = "there are no words for language '" + language + "'",
-              .expected = "a folder " + folder,
+    sink.add({.where = whole_file(folder),
+              .message = "there are no words for language '" + language + "'",
+              .expected = "a folder of that name with the templates",
               .fault = Fault::file});
   }
   if (sink.failed()) return {std::nullopt, sink.take()};

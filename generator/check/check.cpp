@@ -1,0 +1,29 @@
+#include "check/check.h"
+
+#include "check/checking.h"
+#include "check/defaults.h"
+
+namespace loamsheet {
+
+Outcome<Build> check(const Spec& spec, const Catalogue& catalogue) {
+  Sink sink;
+  Build build;
+  Node root = spec.root;
+  fill_defaults(root);
+  build.spec_file = spec.file;
+  build.assumed = assumed_values(root);
+  build.not_used = not_used(root);
+  build.unknowns = unknown_inputs(root);
+  Checking c{root, catalogue, catalogue.materials, catalogue.mixes, build, sink};
+  check_identity(c);
+  check_own_materials(c);
+  check_enclosure(c);
+  check_openings(c);
+  check_layers(c);
+  check_furnishings(c);
+  check_life(c);
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(build), sink.take()};
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,40 @@
+// checking: what every check of a spec shares, and the checks themselves, one file each.
+#pragma once
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "catalogue/catalogue.h"
+#include "check/build.h"
+#include "read/node.h"
+
+namespace loamsheet {
+
+// The spec with its defaults filled in, what it may name, and the build that it becomes.
+struct Checking {
+  const Node& root;
+  const Catalogue& catalogue;
+  std::map<std::string, Material> materials;  // of the catalogue, overridden by the spec
+  std::map<std::string, Mix> mixes;
+  Build& build;
+  Sink& sink;
+
+  void error(const Span& where, std::string message, std::string expected = "",
+             std::string hint = "");
+  void error(Diagnostic d) { sink.add(std::move(d)); }
+};
+
+// The place of a value, or of what it would stand in when it is absent.
+Span place_of(const Node& node, std::string_view path);
+
+void check_identity(Checking&);
+void check_enclosure(Checking&);      // shape, height, walls, background, stand
+void check_openings(Checking&);       // after the enclosure
+void check_own_materials(Checking&);  // the spec's materials and mixes
+void check_layers(Checking&);         // after the enclosure and the spec's materials
+void check_furnishings(Checking&);    // after the enclosure
+void check_life(Checking&);           // after the enclosure: animals, plants, crew, amendments
+
+}  // namespace loamsheet

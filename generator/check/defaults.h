@@ -1,0 +1,28 @@
+// defaults: what the spec leaves to the table of keys, and what it took from profiles.
+#pragma once
+#include <vector>
+
+#include "check/build.h"
+#include "read/node.h"
+
+namespace loamsheet {
+
+// The origin of a value that was filled in from its key's row.
+inline constexpr const char* from_default = "default";
+
+// Adds every absent key that has a default value and belongs where it is absent.
+void fill_defaults(Node& root);
+
+// The values that the spec did not state itself: from profiles, and defaults that count already.
+std::vector<Assumed> assumed_values(const Node& root);
+
+// The keys that are read but of which nothing is made yet, each at the highest such key, once.
+std::vector<NotUsedYet> not_used(const Node& root);
+
+// Every "?" with the range that stands in for it.
+std::vector<UnknownInput> unknown_inputs(const Node& root);
+
+// The range of a leaf that holds an amount, a range or "?".
+Range<double> stand_in(const Node& leaf);
+
+}  // namespace loamsheet

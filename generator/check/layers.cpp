@@ -1,0 +1,219 @@
+#include <algorithm>
+
+#include "base/text.h"
+#include "check/bulk.h"
+#include "check/checking.h"
+#include "check/defaults.h"
+#include "check/names.h"
+#include "read/unit.h"
+
+namespace loamsheet {
+namespace {
+
+std::string length(Millimetres mm) {
+  return quantity_text(Kind::length, mm.v);
+}
+
+Millimetres measure(const Node& n, std::string_view path) {
+  return {n.number(path).value_or(0)};
+}
+
+std::vector<std::string> with_role(const Checking& c, const std::string& role) {
+  std::vector<std::string> ids;
+  for (const auto& [id, m] : c.materials) {
+    if (m.role == role) ids.push_back(id);
+  }
+  return ids;
+}
+
+// The material that a layer names, if there is one and it is for that layer.
+const Material* material_for(Checking& c, const Node& layer, const std::string& role) {
+  const Node* leaf = layer.find("material");
+  const auto id = layer.text("material");
+  if (!leaf || !id) return nullptr;
+  const auto found = c.materials.find(*id);
+  if (found == c.materials.end()) {
+    unknown_name(c, *leaf, role + " material", with_role(c, role));
+    return nullptr;
+  }
+  if (found->second.role == role) return &found->second;
+  c.error(leaf->where,
+          "'" + *id + "' is not a " + role + " material but one for " + found->second.role,
+          "one of " + join(with_role(c, role), ", "));
+  return nullptr;
+}
+
+void check_drainage(Checking& c) {
+  DrainageLayer& layer = c.build.layers.drainage;
+  layer.outlet = "none";
+  layer.depth_at = place_of(c.root, "layers.drainage.depth");
+  const Node* n = c.root.find("layers.drainage");
+  if (!n) return;
+  const auto kind = n->text("kind");
+  if (kind == "none") return;
+  layer.kind = kind == "granules" ? DrainageKind::granules : DrainageKind::raised_floor;
+  layer.depth = measure(*n, "depth");
+  layer.outlet = n->text("outlet").value_or("none");
+  if (layer.kind == DrainageKind::raised_floor) return;
+  if (const Material* m = material_for(c, *n, "drainage")) {
+    layer.bulk = drainage_bulk(c, *m, place_of(*n, "material"));
+  }
+}
+
+void check_separator(Checking& c) {
+  const Node* n = c.root.find("layers.separator");
+  if (!n) return;
+  SeparatorLayer layer;
+  layer.turn_up = measure(*n, "turn_up");
+  if (const Material* m = material_for(c, *n, "separator")) {
+    layer.material = m->id;
+    if (m->areal_kg_m2)
+      layer.areal_kg_m2 = m->areal_kg_m2->value;
+    else
+      c.error(place_of(*n, "material"),
+              "'" + m->id +
+                  "' has no areal_mass, which the plan needs "
+                  "here",
+              "", "add areal_mass to materials." + m->id);
+  }
+  c.build.layers.separator = std::move(layer);
+}
+
+void check_litter(Checking& c) {
+  const Node* n = c.root.find("layers.litter");
+  if (!n) return;
+  LitterLayer layer;
+  layer.depth = measure(*n, "depth");
+  if (const Material* m = material_for(c, *n, "litter")) {
+    layer.bulk = litter_bulk(c, *m, place_of(*n, "material"));
+  }
+  c.build.layers.litter = std::move(layer);
+}
+
+Placed placed_of(const Checking& c) {
+  const std::string key = "layers.substrate.placed";
+  const Node* n = c.root.find(key);
+  if (!n || !std::holds_alternative<Unknown>(n->leaf)) {
+    return {c.root.text(key) == "dry" ? Placed::How::dry : Placed::How::damp, -1};
+  }
+  const auto& unknowns = c.build.unknowns;
+  const auto at = std::find_if(unknowns.begin(), unknowns.end(),
+                               [&](const UnknownInput& u) { return u.key == key; });
+  return {Placed::How::unknown, static_cast<int>(at - unknowns.begin())};
+}
+
+void take_parts(Checking& c, const Mix& mix, const Span& where, SubstrateLayer& layer) {
+  const Placed placed = placed_of(c);
+  double sum = 0;
+  for (const MixPart& part : mix.parts) sum += part.parts;
+  for (const MixPart& part : mix.parts) {
+    const auto found = c.materials.find(part.material);
+    if (found == c.materials.end()) continue;  // reported where the mix is stated
+    layer.parts.push_back({substrate_bulk(c, found->second, placed, where), {part.parts / sum}});
+  }
+}
+
+// The mean of the parts' own settling, by volume.
+std::optional<Fraction> settling_of_parts(Checking& c, const Mix& mix, const Span& where) {
+  double sum = 0, settled = 0;
+  for (const MixPart& part : mix.parts) {
+    const auto found = c.materials.find(part.material);
+    if (found == c.materials.end()) return std::nullopt;
+    const Material& m = found->second;
+    if (!m.settling) {
+      c.error(where, "how much '" + m.id + "' settles is not known", "",
+              "add settling to layers.substrate, or to materials." + m.id);
+      return std::nullopt;
+    }
+    sum += part.parts;
+    settled += part.parts * m.settling->value.v;
+  }
+  return Fraction{settled / sum};
+}
+
+// What is bought must not run short, so of a range the upper end counts.
+void check_settling(Checking& c, const Node& n, const Mix& mix, SubstrateLayer& layer) {
+  const std::string key = "layers.substrate.settling";
+  const Node* leaf = n.find("settling");
+  if (!leaf) {
+    const auto settling = mix.settling ? std::optional(mix.settling->value)
+                                       : settling_of_parts(c, mix, place_of(n, "mix"));
+    layer.settling = settling.value_or(Fraction{});
+    const std::string shown = quantity_text(Kind::share, layer.settling.v);
+    c.build.assumed.push_back({key, shown, "catalogue"});
+    return;
+  }
+  const auto range = stand_in(*leaf);
+  layer.settling = {range.high};
+  if (range.low == range.high) return;
+  c.build.assumed.push_back({key, quantity_text(Kind::share, range.high), "upper end"});
+  for (UnknownInput& u : c.build.unknowns) {
+    if (u.key == key) u.used = false;
+  }
+}
+
+void check_substrate(Checking& c) {
+  const Node* n = c.root.find("layers.substrate");
+  if (!n) return;
+  SubstrateLayer& layer = c.build.layers.substrate;
+  layer.mix = n->text("mix").value_or("");
+  layer.front = measure(*n, "front");
+  layer.back = measure(*n, "back");
+  layer.front_at = place_of(*n, "front");
+  layer.back_at = place_of(*n, "back");
+  layer.hold_back = {n->number("hold_back").value_or(0)};
+  const auto mix = c.mixes.find(layer.mix);
+  if (mix == c.mixes.end()) {
+    if (const Node* leaf = n->find("mix")) unknown_name(c, *leaf, "mix", ids_of(c.mixes));
+    return;
+  }
+  take_parts(c, mix->second, place_of(*n, "mix"), layer);
+  check_settling(c, *n, mix->second, layer);
+  if (layer.front.v > 0 || layer.back.v > 0) return;
+  c.error(layer.front_at, "the substrate has no depth at the front nor at the back",
+          "a depth at one of them, such as 5 cm");
+}
+
+void check_water_area(Checking& c) {
+  const Node* n = c.root.find("water_area");
+  if (!n) return;
+  WaterArea area;
+  area.side = n->text("side") == "right" ? WaterArea::Side::right : WaterArea::Side::left;
+  area.floor = {n->number("floor").value_or(0)};
+  area.depth = measure(*n, "depth");
+  const Millimetres height = c.build.enclosure.height;
+  if (area.depth >= height) {
+    c.error(place_of(*n, "depth"),
+            "the water (" + length(area.depth) + ") is as deep as the tank is high (" +
+                length(height) + ")",
+            "less than " + length(height));
+  }
+  c.build.water_area = area;
+}
+
+void check_total_depth(Checking& c) {
+  const Layers& l = c.build.layers;
+  const Millimetres deepest = std::max(l.substrate.front, l.substrate.back);
+  const Millimetres litter = l.litter ? l.litter->depth : Millimetres{};
+  const Millimetres total = l.drainage.depth + deepest + litter;
+  const Millimetres height = c.build.enclosure.height;
+  if (total < height) return;
+  const bool at_front = l.substrate.front > l.substrate.back;
+  c.error(
+      at_front ? l.substrate.front_at : l.substrate.back_at,
+      "the layers (" + length(total) + ") are as deep as the tank is high (" + length(height) + ")",
+      "drainage, substrate and litter together lower than " + length(height));
+}
+
+}  // namespace
+
+void check_layers(Checking& c) {
+  check_drainage(c);
+  check_separator(c);
+  check_substrate(c);
+  check_litter(c);
+  check_water_area(c);
+  check_total_depth(c);
+}
+
+}  // namespace loamsheet
