@@ -6,7 +6,7 @@ constexpr size_t most = 200;
 }
 
 void Complaints::add(Diagnostic d) {
-  if (all_.size() > most) return;
+  if (full()) return;
   if (all_.size() == most) {
     d.message = "there are more problems after this place";
     d.expected.clear();
@@ -14,6 +14,10 @@ void Complaints::add(Diagnostic d) {
     d.edit.reset();
   }
   all_.push_back(std::move(d));
+}
+
+bool Complaints::full() const {
+  return all_.size() > most;
 }
 
 void Complaints::add(std::vector<Diagnostic> more) {

@@ -12,6 +12,7 @@ class Complaints {
  public:
   void add(Diagnostic d);
   void add(std::vector<Diagnostic> more);
+  bool full() const;  // further problems are no longer kept
   bool failed() const { return !all_.empty(); }
   std::vector<Diagnostic> take() { return std::move(all_); }
 

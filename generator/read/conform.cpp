@@ -24,6 +24,19 @@ std::string last_name(std::string_view path) {
   return std::string(path.substr(path.find_last_of('.') + 1));
 }
 
+// The bytes of what stands after a comma.
+struct Halves {
+  size_t begin, end;
+};
+
+// "humidity:40 %" where keys are wanted: the text as a key and its value; else empty.
+std::string with_blank_after_colon(const Raw& raw) {
+  const size_t colon = raw.text.find(':');
+  const bool key = raw.form == Raw::Form::scalar && !raw.quoted && colon != std::string::npos &&
+                   raw.text.find(' ') > colon && raw.text.find('\n') == std::string::npos;
+  return key ? raw.text.substr(0, colon + 1) + ' ' + raw.text.substr(colon + 1) : "";
+}
+
 class Conformer {
  public:
   Conformer(const Source& source, const Against& against, Complaints& out)
@@ -38,13 +51,13 @@ class Conformer {
   void map(Node&, const Raw&);
   void list(Node&, const Raw&);
   void short_form(Node&, const Raw&);
-  void entry(Node&, const Raw& among, size_t index);
+  bool entry(Node&, const Raw& among, size_t index);
   Place place_of(Node&, const Raw& among, const RawEntry&);
   void table_name(const Node&, const RawEntry&);
   void count(const Node&, const Raw&, size_t entries);
-  bool split_number(const Raw& before, size_t begin, size_t end);
-  void wrong_form(const Node&, const Raw&);
-  void report(const Node&, const Raw&, const Reading&);
+  bool split_number(const Key&, const Raw& before, const Halves& tail);
+  void wrong_form(Node&, const Raw&);
+  void report(const Key&, const Raw&, const Reading&);
   const Key* item_row(std::string_view list, size_t index) const;
   Span shown_at(const Node&, const Raw&) const;
 
@@ -65,13 +78,13 @@ Span Conformer::shown_at(const Node& node, const Raw& raw) const {
   return lines && node.name.line > 0 ? node.name : raw.where;
 }
 
-void Conformer::report(const Node& node, const Raw& raw, const Reading& r) {
-  Diagnostic d = complaint(raw.where, r.message, expectation(*node.key), r.hint);
+void Conformer::report(const Key& key, const Raw& raw, const Reading& r) {
+  Diagnostic d = complaint(raw.where, r.message, expectation(key), r.hint);
   if (!r.fix.empty()) d.edit = Edit{raw.where, r.fix};
   out_.add(std::move(d));
 }
 
-void Conformer::wrong_form(const Node& node, const Raw& raw) {
+void Conformer::wrong_form(Node& node, const Raw& raw) {
   const std::string name = last_name(node.path);
   if (raw.form == Raw::Form::nothing) {
     out_.add(complaint(
@@ -82,12 +95,19 @@ void Conformer::wrong_form(const Node& node, const Raw& raw) {
   }
   Diagnostic d = complaint(shown_at(node, raw), "'" + name + "' cannot be " + form_words(raw),
                            expectation(*node.key));
-  if (node.key->kind == Kind::list && (raw.flow || raw.form == Raw::Form::scalar)) {
-    const std::string typed(source_.text().substr(raw.begin, raw.end - raw.begin));
-    d.hint = "write '[" + shortened(typed) + "]'";
-    d.edit = Edit{raw.where, '[' + typed + ']'};
-  }
+  const std::string typed(source_.text().substr(raw.begin, raw.end - raw.begin));
+  const bool one_item = node.key->kind == Kind::list && raw.form != Raw::Form::list;
+  const std::string parted = with_blank_after_colon(raw);
+  const std::string fix = one_item && (raw.flow || raw.form == Raw::Form::scalar)
+                              ? '[' + typed + ']'
+                          : one_item ? ""
+                                     : parted;
+  if (!fix.empty()) d.hint = "write '" + shortened(fix) + "'";
+  if (!fix.empty()) d.edit = Edit{raw.where, fix};
   out_.add(std::move(d));
+  if (!one_item) return;
+  node.form = Node::Form::list;  // so that the problems of the item are found, too
+  node.items.push_back(value(raw, {node.path + "[0]", Span{}, item_row(node.key->path, 0)}));
 }
 
 void Conformer::leaf(Node& node, const Raw& raw) {
@@ -96,7 +116,7 @@ void Conformer::leaf(Node& node, const Raw& raw) {
     return;
   }
   Reading r = read_leaf(*node.key, raw.text, raw.quoted);
-  if (!r.ok()) return report(node, raw, r);
+  if (!r.ok()) return report(*node.key, raw, r);
   node.leaf = std::move(r.value);
 }
 
@@ -104,7 +124,7 @@ void Conformer::range(Node& node, const Raw& raw) {
   const Raw& low = raw.items[0];
   const Raw& high = raw.items[1];
   Reading r = read_range(*node.key, low.text, high.text);
-  if (!r.ok()) return report(node, raw, r);
+  if (!r.ok()) return report(*node.key, raw, r);
   node.leaf = std::move(r.value);
   node.typed = '[' + low.text + ", " + high.text + ']';
 }
@@ -144,21 +164,21 @@ void Conformer::short_form(Node& node, const Raw& raw) {
 }
 
 // "12,5 cm" falls apart at its comma in a map or list in braces. True if it did, and was reported.
-bool Conformer::split_number(const Raw& before, size_t begin, size_t end) {
+bool Conformer::split_number(const Key& row, const Raw& before, const Halves& tail) {
   const std::string_view text = source_.text();
   const bool digits = before.form == Raw::Form::scalar && !before.quoted && !before.text.empty() &&
                       before.text.find_first_not_of("-0123456789") == std::string::npos;
-  const bool joined = begin == before.end + 1 && begin < text.size() && text[before.end] == ',' &&
-                      text[begin] >= '0' && text[begin] <= '9';
-  if (!digits || !joined) return false;
-  const std::string fix = before.text + '.' + std::string(text.substr(begin, end - begin));
-  Diagnostic d = complaint(
-      source_.span(before.begin, end),
-      "'" + shortened(text.substr(before.begin, end - before.begin)) + "' has a decimal comma", "",
-      "write '" + fix + "'");
-  d.edit = Edit{d.where, fix};
-  out_.add(std::move(d));
-  return true;
+  const bool joined = tail.begin == before.end + 1 && tail.begin < text.size() &&
+                      text[before.end] == ',' && text[tail.begin] >= '0' && text[tail.begin] <= '9';
+  const bool counted = row.kind == Kind::integer || row.kind == Kind::number;
+  if (!digits || !joined || !(counted || has_unit(row.kind))) return false;
+  Raw whole = before;
+  whole.end = tail.end;
+  whole.text = text.substr(before.begin, tail.end - before.begin);
+  whole.where = source_.span(whole.begin, whole.end);
+  const Reading r = read_quantity(row, whole.text);
+  if (!r.ok()) report(row, whole, r);
+  return !r.ok();
 }
 
 // Free names are ids, except at the top of a document.
@@ -183,13 +203,15 @@ Place Conformer::place_of(Node& map, const Raw& among, const RawEntry& entry) {
     table_name(map, entry);
     return {path + entry.key, entry.name, row};
   }
+  if (out_.full()) return {};
   Stray stray = stray_key(against_.table, {group, entry, among});
   out_.add(std::move(stray.problem));
   if (stray.meant.empty()) return {};
   return {path + stray.meant, entry.name, find_key(against_.table, dot + stray.meant)};
 }
 
-void Conformer::entry(Node& map, const Raw& among, size_t index) {
+// True when the next entry is the rest of this one's number.
+bool Conformer::entry(Node& map, const Raw& among, size_t index) {
   const RawEntry& entry = among.entries[index];
   const bool more = index + 1 < among.entries.size();
   const RawEntry* next = more ? &among.entries[index + 1] : nullptr;
@@ -197,41 +219,29 @@ void Conformer::entry(Node& map, const Raw& among, size_t index) {
   if (against_.table.empty()) {
     const std::string path = map.path.empty() ? entry.key : map.path + '.' + entry.key;
     map.entries.emplace_back(entry.key, value(entry.value, {path, entry.name, nullptr}));
-    return;
+    return false;
   }
   Place place = place_of(map, among, entry);
-  if (!place.row) return;
+  if (!place.row) return false;
   const std::string name = last_name(place.path);
   if (against_.document == Document::profile && !place.row->has(flag::profile_ok)) {
     out_.add(complaint(entry.name, "'" + name + "' may not stand in a profile", "",
                        "put it in the specs that use this profile"));
-    return;
+    return false;
   }
+  const bool torn = tail && split_number(*place.row, entry.value, {next->begin, next->end});
   Node node;
-  if (tail && split_number(entry.value, next->begin, next->end)) {
-    node.key = place.row;
-    node.path = place.path;
-  } else {
-    node = value(entry.value, std::move(place));
-  }
+  node.key = place.row;
+  node.path = place.path;
+  if (!torn) node = value(entry.value, std::move(place));
   map.entries.emplace_back(name, std::move(node));
-}
-
-bool is_tail(const Raw& among, size_t index) {
-  if (!among.flow || index == 0) return false;
-  const RawEntry& entry = among.entries[index];
-  const RawEntry& before = among.entries[index - 1];
-  const bool digit = !entry.key.empty() && entry.key[0] >= '0' && entry.key[0] <= '9';
-  const bool number = before.value.form == Raw::Form::scalar &&
-                      before.value.text.find_first_not_of("-0123456789") == std::string::npos;
-  return digit && number && entry.value.form == Raw::Form::nothing &&
-         entry.begin == before.value.end + 1;
+  return torn;
 }
 
 void Conformer::map(Node& node, const Raw& raw) {
   node.form = Node::Form::map;
   for (size_t i = 0; i < raw.entries.size(); ++i) {
-    if (!is_tail(raw, i)) entry(node, raw, i);
+    if (entry(node, raw, i)) ++i;
   }
   if (node.key && node.key->kind == Kind::table) count(node, raw, raw.entries.size());
 }
@@ -253,9 +263,12 @@ void Conformer::list(Node& node, const Raw& raw) {
   bool whole = true;
   for (size_t i = 0; i < raw.items.size(); ++i) {
     const Key* row = node.key ? item_row(node.key->path, i) : item_row("", i);
-    if (!row && node.key) break;  // more items than the row has; counted below
+    const bool beyond =
+        node.key && node.key->limits.high > 0 && static_cast<double>(i) >= node.key->limits.high;
+    if ((!row && node.key) || beyond) break;  // too many are counted below
     const bool amount = row && has_unit(row->kind) && i + 1 < raw.items.size();
-    if (amount && split_number(raw.items[i], raw.items[i + 1].begin, raw.items[i + 1].end)) {
+    if (amount &&
+        split_number(*row, raw.items[i], {raw.items[i + 1].begin, raw.items[i + 1].end})) {
       whole = false;
       ++i;
       continue;

@@ -65,8 +65,12 @@ std::string kind_of_value(const Key& key) {
 std::string expectation(const Key& key) {
   std::string words = kind_of_value(key);
   if (key.has(flag::unknown_ok)) words += ", or ? when it is not known";
+  constexpr int longest_example = 60;
   const bool choices = key.kind == Kind::choice || key.kind == Kind::yes_no;
-  if (!choices && !key.example.empty()) words += ", such as " + std::string(key.example);
+  const int length = code_points(key.example);
+  if (!choices && length > 0 && length <= longest_example) {
+    words += ", such as " + std::string(key.example);
+  }
   return words;
 }
 

@@ -247,7 +247,7 @@ Reading read_ends(const Key& key, std::string_view low, std::string_view high) {
   }
   const Single second = read_single(key, high, "");
   const Single first = read_single(key, low, unit_of(high));
-  for (const Single* end : {&first, &second}) {
+  for (const Single* end : {&second, &first}) {
     if (end->reading.ok()) continue;
     Reading r = end->reading;
     const bool is_first = end == &first;

@@ -76,9 +76,8 @@ size_t word_end(std::string_view text, size_t at) {
 std::string mark_unknowns(std::string_view text) {
   std::string out(text);
   for (size_t at = text.find('?'); at != std::string_view::npos; at = text.find('?', at + 1)) {
-    const size_t line = at == 0 ? 0 : text.rfind('\n', at - 1) + 1;
-    const bool lone = value_may_start_after(text.substr(line, at - line)) &&
-                      value_may_end_before(text.substr(at + 1));
+    const bool lone =
+        value_may_start_after(text.substr(0, at)) && value_may_end_before(text.substr(at + 1));
     if (lone) out[at] = unknown_mark;
   }
   return out;

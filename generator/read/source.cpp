@@ -3,12 +3,14 @@
 #include <algorithm>
 
 #include "base/text.h"
+#include "read/complaints.h"
 
 namespace loamsheet {
 namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr size_t longest_document = 1024 * 1024;
+constexpr size_t block_size = 64;
 
 bool is_control(std::string_view text, size_t at) {
   const auto c = static_cast<unsigned char>(text[at]);
@@ -29,12 +31,8 @@ std::optional<size_t> directive(std::string_view text) {
   return at < text.size() && text[at] == '%' ? std::optional(at) : std::nullopt;
 }
 
-Diagnostic problem(Span where, std::string message, std::string hint) {
-  Diagnostic d;
-  d.where = std::move(where);
-  d.message = std::move(message);
-  d.hint = std::move(hint);
-  return d;
+Diagnostic problem(Span where, std::string_view message, std::string_view hint) {
+  return complaint(std::move(where), std::string(message), "", std::string(hint));
 }
 
 }  // namespace
@@ -44,6 +42,10 @@ Source::Source(std::string file, std::string_view text) : file_(std::move(file))
   starts_.push_back(0);
   for (size_t at = text_.find('\n'); at != std::string_view::npos; at = text_.find('\n', at + 1)) {
     starts_.push_back(at + 1);
+  }
+  counts_.push_back(0);
+  for (size_t at = 0; at + block_size <= text_.size(); at += block_size) {
+    counts_.push_back(counts_.back() + code_points(text_.substr(at, block_size)));
   }
 }
 
@@ -58,20 +60,17 @@ size_t Source::line_start(size_t at) const {
 }
 
 std::string_view Source::line_at(size_t at) const {
-  const size_t start = line_start(at);
-  std::string_view line = text_.substr(start, text_.find('\n', start) - start);
-  if (line.ends_with('\r')) line.remove_suffix(1);
-  return line;
+  const size_t line = line_index(at);
+  const bool last = line + 1 == starts_.size();
+  const size_t end = last ? text_.size() : starts_[line + 1] - 1;
+  std::string_view text = text_.substr(starts_[line], end - starts_[line]);
+  if (text.ends_with('\r')) text.remove_suffix(1);
+  return text;
 }
 
-int Source::column_at(size_t line, size_t at) const {
-  if (known_at_ < starts_[line] || known_at_ > at) {
-    known_at_ = starts_[line];
-    known_column_ = 1;
-  }
-  known_column_ += code_points(text_.substr(known_at_, at - known_at_));
-  known_at_ = at;
-  return known_column_;
+int Source::code_points_before(size_t at) const {
+  const size_t block = at / block_size;
+  return counts_[block] + code_points(text_.substr(block * block_size, at % block_size));
 }
 
 Span Source::span(size_t begin, size_t end) const {
@@ -79,8 +78,9 @@ Span Source::span(size_t begin, size_t end) const {
   const size_t line = line_index(begin);
   const std::string_view shown = line_at(begin);
   const size_t stop = std::clamp(end, begin, std::max(begin, starts_[line] + shown.size()));
-  return {file_, static_cast<int>(line) + 1, column_at(line, begin),
-          std::max(1, code_points(text_.substr(begin, stop - begin)))};
+  const int before = code_points_before(begin);
+  return {file_, static_cast<int>(line) + 1, before - code_points_before(starts_[line]) + 1,
+          std::max(1, code_points_before(stop) - before)};
 }
 
 std::vector<Diagnostic> check_bytes(const Source& source) {

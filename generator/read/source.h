@@ -26,14 +26,12 @@ class Source {
 
  private:
   size_t line_index(size_t at) const;
-  int column_at(size_t line, size_t at) const;
+  int code_points_before(size_t at) const;
 
   std::string file_;
   std::string_view text_;
-  std::vector<size_t> starts_;
-  // The last column asked for: most questions go forward along one line.
-  mutable size_t known_at_ = 0;
-  mutable int known_column_ = 1;
+  std::vector<size_t> starts_;  // the first byte of every line
+  std::vector<int> counts_;     // code points before every 64th byte
 };
 
 // What is wrong with the bytes before they are read as YAML: too many, not UTF-8, control

@@ -55,6 +55,13 @@ Stray stray_key(std::span<const Key> table, const StrayKey& stray) {
   out.problem = complaint(stray.entry.name, "unknown key '" + shortened(typed) + "'" + in,
                           known_words(names));
   if (typed.size() > longest_name) return out;
+  const size_t colon = typed.find(':');
+  if (colon != std::string::npos && stray.entry.value.form == Raw::Form::nothing) {
+    const std::string fix = typed.substr(0, colon) + ": " + typed.substr(colon + 1);
+    out.problem.hint = "a blank is missing after the colon: write '" + fix + "'";
+    out.problem.edit = Edit{stray.entry.name, fix};
+    return out;
+  }
   const auto homes = homes_of(table, typed);
   const auto near = closest(typed, names);
   const bool free = near && !stands_in(stray.among, *near);

@@ -201,7 +201,7 @@ std::string_view kind_words(Kind kind) {
 }
 
 std::string quantity_text(Kind kind, double v) {
-  if (kind == Kind::dose) return significant(v, 15) + " g per 1 L";
+  if (kind == Kind::dose) return significant(v, 15) + " g per L";
   const std::string_view name = handy_unit(kind, v);
   if (name.empty()) return significant(v, 15);
   const Unit& u = *find_unit(kind, name);

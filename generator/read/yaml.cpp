@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "base/text.h"
+#include "read/complaints.h"
 #include "read/raw.h"
 #include "read/scalar_end.h"
 #include "read/yaml_problem.h"
@@ -21,11 +22,7 @@ struct Stop {
 };
 
 Diagnostic problem(Span where, std::string message, std::string hint) {
-  Diagnostic d;
-  d.where = std::move(where);
-  d.message = std::move(message);
-  d.hint = std::move(hint);
-  return d;
+  return complaint(std::move(where), std::move(message), "", std::move(hint));
 }
 
 constexpr std::string_view share_hint =
@@ -72,7 +69,7 @@ class TreeBuilder : public YAML::EventHandler {
     return std::nullopt;
   }
   Raw take_root() { return std::move(root_); }
-  std::vector<Diagnostic>& problems() { return problems_; }
+  Complaints& problems() { return problems_; }
   bool started() const { return started_; }
 
  private:
@@ -87,7 +84,7 @@ class TreeBuilder : public YAML::EventHandler {
   }
   Span span(size_t begin, size_t length) const { return source_.span(begin, begin + length); }
   void report(size_t begin, size_t end, std::string message, std::string hint) {
-    problems_.push_back(problem(source_.span(begin, end), std::move(message), std::move(hint)));
+    problems_.add(problem(source_.span(begin, end), std::move(message), std::move(hint)));
   }
   Raw at(size_t begin, Raw::Form form) const {
     Raw raw;
@@ -109,7 +106,7 @@ class TreeBuilder : public YAML::EventHandler {
   std::string_view text_;
   bool started_ = false;
   std::vector<Frame> frames_;
-  std::vector<Diagnostic> problems_;
+  Complaints problems_;
   Raw root_;
 };
 
@@ -227,12 +224,12 @@ void parse_into(TreeBuilder& builder, const Source& source, const std::string& p
     YAML::Parser parser(in);
     if (parser.HandleNextDocument(builder)) parser.HandleNextDocument(builder);
   } catch (Stop& stop) {
-    builder.problems().push_back(std::move(stop.why));
+    builder.problems().add(std::move(stop.why));
   } catch (const YAML::Exception& e) {
     const auto at = static_cast<size_t>(std::max(0, e.mark.pos));
-    builder.problems().push_back(syntax_problem(source, {e.msg, at, builder.open_brace()}));
+    builder.problems().add(syntax_problem(source, {e.msg, at, builder.open_brace()}));
   } catch (const std::exception& e) {
-    builder.problems().push_back(syntax_problem(source, {e.what(), 0, builder.open_brace()}));
+    builder.problems().add(syntax_problem(source, {e.what(), 0, builder.open_brace()}));
   }
 }
 
@@ -245,7 +242,7 @@ RawDocument parse_yaml(const Source& source) {
   const std::string prepared = mark_unknowns(source.text());
   TreeBuilder builder(source, prepared);
   parse_into(builder, source, prepared);
-  out.problems = std::move(builder.problems());
+  out.problems = builder.problems().take();
   out.root = builder.take_root();
   if (out.problems.empty() && out.root.form == Raw::Form::nothing) {
     out.problems.push_back(problem({source.file(), 1, 1, 1}, "the file says nothing",

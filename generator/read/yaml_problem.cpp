@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 
+#include "read/complaints.h"
+
 namespace loamsheet {
 namespace {
 
@@ -50,11 +52,7 @@ const Wording& wording_of(std::string_view library_words) {
 }
 
 Diagnostic problem(Span where, std::string_view message, std::string_view hint) {
-  Diagnostic d;
-  d.where = std::move(where);
-  d.message = message;
-  d.hint = hint;
-  return d;
+  return complaint(std::move(where), std::string(message), "", std::string(hint));
 }
 
 // Indentation with a tab is the commonest cause and the library names it only at times.
@@ -98,26 +96,63 @@ std::optional<size_t> open_quote(std::string_view text) {
   return std::nullopt;
 }
 
+bool is_word(std::string_view text) {
+  return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' || c == '-';
+  });
+}
+
+// "humidity:40 %" is taken for text that goes on in the next line, where the library stops.
+std::optional<Diagnostic> blank_problem(const Source& source, size_t at) {
+  for (size_t start :
+       {source.line_start(at), source.line_start(std::max<size_t>(source.line_start(at), 1) - 1)}) {
+    const std::string_view line = source.line_at(start);
+    const size_t text = std::min(line.find_first_not_of(' '), line.size());
+    const size_t colon = line.find(':', text);
+    if (colon == std::string_view::npos || !is_word(line.substr(text, colon - text))) continue;
+    if (colon + 1 >= line.size() || line[colon + 1] == ' ') continue;
+    Diagnostic d = problem(source.span(start + colon, start + colon + 1),
+                           "a blank is missing after this colon", "write ': '");
+    d.edit = Edit{d.where, ": "};
+    return d;
+  }
+  return std::nullopt;
+}
+
+// A brace that is not closed, or closed by the wrong one.
+std::optional<Diagnostic> brace_problem(const Source& source, const SyntaxTrouble& trouble,
+                                        size_t at) {
+  if (!trouble.open) return std::nullopt;
+  const std::string_view words = trouble.library_words, text = source.text();
+  const std::string open(1, text[*trouble.open]);
+  if (words.starts_with(YAML::ErrorMsg::FLOW_END) && at < text.size()) {
+    return problem(source.span(at, at + 1),
+                   "'" + std::string(1, text[at]) + "' cannot close the '" + open + "' before it",
+                   open == "{" ? "close it with '}'" : "close it with ']'");
+  }
+  const bool unclosed = words.starts_with(YAML::ErrorMsg::END_OF_MAP_FLOW) ||
+                        words.starts_with(YAML::ErrorMsg::END_OF_SEQ_FLOW);
+  if (!unclosed) return std::nullopt;
+  return problem(source.span(*trouble.open, *trouble.open + 1),
+                 "this '" + open + "' is not closed where it should be",
+                 open == "{" ? "entries are parted by commas and end with '}'"
+                             : "items are parted by commas and end with ']'");
+}
+
 }  // namespace
 
 Diagnostic syntax_problem(const Source& source, const SyntaxTrouble& trouble) {
   const std::string_view words = trouble.library_words;
   const size_t at = std::min(trouble.at, source.text().size());
   if (auto tab = tab_problem(source, at)) return *tab;
-  const auto quote = open_quote(source.text());
-  if (quote && words.starts_with(YAML::ErrorMsg::EOF_IN_SCALAR)) {
+  const bool to_the_end = words.starts_with("illegal EOF") || words.starts_with("end of");
+  const auto quote = to_the_end ? open_quote(source.text()) : std::nullopt;
+  if (quote) {
     return problem(source.span(*quote, *quote + 1), "this quote is never closed",
                    "close it at the end of the value");
   }
-  const bool unclosed = words.starts_with(YAML::ErrorMsg::END_OF_MAP_FLOW) ||
-                        words.starts_with(YAML::ErrorMsg::END_OF_SEQ_FLOW);
-  if (unclosed && trouble.open) {
-    const char brace = source.text()[*trouble.open];
-    return problem(source.span(*trouble.open, *trouble.open + 1),
-                   "this '" + std::string(1, brace) + "' is not closed where it should be",
-                   brace == '{' ? "entries are parted by commas and end with '}'"
-                                : "items are parted by commas and end with ']'");
-  }
+  if (auto brace = brace_problem(source, trouble, at)) return *brace;
+  if (auto blank = blank_problem(source, at)) return *blank;
   const Wording& w = wording_of(words);
   return problem(source.span(at, at + 1), w.message, w.hint);
 }
