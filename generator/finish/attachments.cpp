@@ -15,7 +15,9 @@ using Object = QPDFObjectHandle;
 // How a file bears on the document (ISO 19005-3, annex E).
 std::string relationship(const Attachment& attachment) {
   if (attachment.description == spec_description) return "/Source";
-  return attachment.media_type == "application/json" ? "/Data" : "/Supplement";
+  const bool data =
+      attachment.media_type == "application/json" || attachment.media_type == "text/csv";
+  return data ? "/Data" : "/Supplement";
 }
 
 Object file_specification(QPDF& pdf, const Attachment& attachment, const std::string& time) {

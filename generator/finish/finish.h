@@ -16,9 +16,9 @@ namespace loamsheet {
 
 enum class Archive { full, plain };  // PDF/A-3b with files embedded, PDF/A-1b without
 
-// What an attachment is described as that is the spec a sheet was made from; reopening looks for
-// it.
-inline constexpr std::string_view spec_description = "loamsheet spec";
+// The description of the attachment that is the spec a sheet was made from: it is embedded as the
+// document's source, and reopening looks for it.
+inline constexpr std::string_view spec_description = "spec";
 
 struct Attachment {
   std::string name, media_type, description, bytes;

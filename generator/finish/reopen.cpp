@@ -23,9 +23,14 @@ Attachment read_out(QPDFFileSpecObjectHelper& file) {
           {reinterpret_cast<const char*>(data->getBuffer()), data->getSize()}};
 }
 
+bool is_spec(QPDFFileSpecObjectHelper& file) {
+  return file.getDescription() == spec_description &&
+         file.getObjectHandle().getKey("/AFRelationship").isNameAndEquals("/Source");
+}
+
 Outcome<Attachment> find_spec(QPDF& pdf) {
   for (const auto& [name, file] : QPDFEmbeddedFileDocumentHelper(pdf).getEmbeddedFiles()) {
-    if (file->getDescription() == spec_description) return {read_out(*file), {}};
+    if (is_spec(*file)) return {read_out(*file), {}};
   }
   return refused("no spec is embedded in this PDF",
                  "a sheet made by loamsheet with its files embedded (not with --archive plain)");
