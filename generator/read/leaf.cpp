@@ -103,14 +103,6 @@ Reading read_date(const std::string& text) {
   return wrong(quote(text) + (form ? " is not a day of the calendar" : " is not a date"));
 }
 
-Reading read_integer(const Key& key, const std::string& text) {
-  Reading r = read_quantity(key, text);
-  const double* value = std::get_if<double>(&r.value);
-  if (!r.ok() || !value) return r;
-  const bool whole = std::all_of(text.begin() + (text[0] == '-' ? 1 : 0), text.end(), is_digit);
-  return whole ? r : wrong(quote(text) + " is not a whole number");
-}
-
 Reading read_reference(const Key& key, const std::string& text) {
   const bool letters = std::all_of(text.begin(), text.end(), [](char c) {
     return is_letter(c) || is_digit(c) || c == '.' || c == '_' || c == '-';
@@ -166,8 +158,6 @@ Reading read_leaf(const Key& key, const std::string& text, bool quoted) {
       return read_yes_no(text);
     case Kind::date:
       return read_date(text);
-    case Kind::integer:
-      return read_integer(key, text);
     case Kind::reference:
       return read_reference(key, text);
     case Kind::currency:

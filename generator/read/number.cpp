@@ -80,7 +80,7 @@ class Scanner {
     std::string word;
     for (char c : text_.substr(at_, 4)) word += static_cast<char>(c | 0x20);
     if (word.starts_with('.')) word.erase(0, 1);
-    return word.starts_with("nan") || word.starts_with("inf") || word.starts_with("\u221E");
+    return word.starts_with("nan") || word.starts_with("inf") || text_.substr(at_).starts_with("∞");
   }
   Number failed(Number::Fault fault, std::string mended = "") const {
     return {fault, 0, at_, std::move(mended)};

@@ -268,6 +268,10 @@ Reading read_once(const Key& key, const std::string& text) {
   }
   const Single one = read_single(key, text, "");
   if (!one.reading.ok()) return one.reading;
+  const size_t digits = text.starts_with('-') ? 1 : 0;
+  if (key.kind == Kind::integer && text.find_first_not_of("0123456789", digits) != text.npos) {
+    return wrong(quote(text) + " is not a whole number");
+  }
   Reading r = held(key, text, one.value);
   if (r.ok()) r.value = one.value;
   return r;
