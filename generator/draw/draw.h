@@ -12,6 +12,6 @@ namespace loamsheet {
 Outcome<std::string> draw_pdf(const Figures&, const Typefaces&);
 
 Outcome<std::string> draw_svg(const Figure&, const Typefaces&);
-Outcome<std::string> draw_png(const Figure&, const Typefaces&);   // 200 dots per inch
+Outcome<std::string> draw_png(const Figure&, const Typefaces&);  // 200 dots per inch
 
 }  // namespace loamsheet

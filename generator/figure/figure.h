@@ -17,37 +17,39 @@ namespace loamsheet {
 
 // Paper millimetres, y up from the figure's lower edge.
 struct Pen {
-  double width = 0.18;           // mm, after ISO 128-2: 0.18, 0.25, 0.35, 0.5, 0.7
-  double grey = 0;               // 0 black to 1 white
-  std::vector<double> dashes;    // mm; empty: continuous
+  double width = 0.18;         // mm, after ISO 128-2: 0.18, 0.25, 0.35, 0.5, 0.7
+  double grey = 0;             // 0 black to 1 white
+  std::vector<double> dashes;  // mm; empty: continuous
 };
 
-struct Stroke {                  // an open or closed line through points
+struct Stroke {  // an open or closed line through points
   std::vector<Point> points;
   bool closed = false;
   Pen pen;
 };
 
-struct Filled {                  // a filled figure without an edge
+struct Filled {  // a filled figure without an edge
   std::vector<Point> points;
   double grey = 1;
 };
 
 struct Label {
   std::string text;
-  Point at;                      // left end of the base line, before turning
-  double size = 8;               // points
+  Point at;         // left end of the base line, before turning
+  double size = 8;  // points
   Face face = Face::regular;
-  bool upright = false;          // turned by 90 degrees to the left: reads from the right
-  Box box;                       // the area it takes up, set when made
+  bool upright = false;  // turned by 90 degrees to the left: reads from the right
+  Box box;               // the area it takes up, set when made
 };
 
-struct Leader {                  // from a label to what it names, ending in a dot
+inline constexpr double leader_dot = 0.4;  // mm, radius of the dot that ends a leader
+
+struct Leader {  // from a label to what it names, ending in a dot
   std::vector<Point> points;
   Pen pen;
 };
 
-using Mark = std::variant<Filled, Stroke, Leader, Label>;   // painted in list order
+using Mark = std::variant<Filled, Stroke, Leader, Label>;  // painted in list order
 
 struct Figure {
   std::string id;                // "elevation"
@@ -68,6 +70,7 @@ struct FigureInput {
   const Plan& plan;
   const Wording& wording;
   const Typefaces& type;
+  double room_width = 178, room_height = 120;  // mm
 };
 
 // Names of the views that can be drawn.

@@ -1,0 +1,23 @@
+#include "figure/figure.h"
+
+#include "figure/sketch.h"
+
+namespace loamsheet {
+
+const Figure* Figures::find(std::string_view id) const {
+  for (const Figure& f : all) {
+    if (f.id == id) return &f;
+  }
+  return nullptr;
+}
+
+const std::vector<std::string>& view_names() {
+  static const std::vector<std::string> names{"elevation"};
+  return names;
+}
+
+Box extent(const Figure& f) {
+  return extent(f.marks);
+}
+
+}  // namespace loamsheet
