@@ -124,7 +124,7 @@ Range<double> sweep(const Build& build, const Decisions& decisions, double (*rea
 
 bool matters(const Build& build, const Decisions& decisions, size_t unknown) {
   for (Scenario scenario : scenarios(build)) {
-    scenario.at[unknown] = 0;
+    if (scenario.at[unknown] != 0) continue;
     const Result low = evaluate(build, decisions, scenario);
     scenario.at[unknown] = 1;
     const Result high = evaluate(build, decisions, scenario);
