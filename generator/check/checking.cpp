@@ -1,6 +1,12 @@
 #include "check/checking.h"
 
+#include "read/unit.h"
+
 namespace loamsheet {
+
+std::string length_text(Millimetres mm) {
+  return mm.v == 0 ? "0 cm" : quantity_text(Kind::length, mm.v);
+}
 
 void Checking::error(const Span& where, std::string message, std::string expected,
                      std::string hint) {

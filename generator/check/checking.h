@@ -26,6 +26,9 @@ struct Checking {
   void error(Diagnostic d) { sink.add(std::move(d)); }
 };
 
+// A length in the spec's own words: "30.48 cm".
+std::string length_text(Millimetres);
+
 // The place of a value, or of what it would stand in when it is absent.
 Span place_of(const Node& node, std::string_view path);
 

@@ -153,16 +153,6 @@ std::vector<NotUsedYet> not_used(const Node& root) {
   return out;
 }
 
-Range<double> stand_in(const Node& leaf) {
-  if (const auto* one = std::get_if<double>(&leaf.leaf)) return {*one, *one};
-  if (const auto* range = std::get_if<Range<double>>(&leaf.leaf)) return *range;
-  if (!std::holds_alternative<Unknown>(leaf.leaf)) return {};
-  if (leaf.shadowed) return stand_in(*leaf.shadowed);
-  Node stated;
-  stated.leaf = leaf_of(*leaf.key, leaf.key->unknown);
-  return stand_in(stated);
-}
-
 std::vector<UnknownInput> unknown_inputs(const Node& root) {
   std::vector<UnknownInput> out;
   list_unknown(root, out);

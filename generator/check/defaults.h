@@ -22,7 +22,4 @@ std::vector<NotUsedYet> not_used(const Node& root);
 // Every "?" with the range that stands in for it.
 std::vector<UnknownInput> unknown_inputs(const Node& root);
 
-// The range of a leaf that holds an amount, a range or "?".
-Range<double> stand_in(const Node& leaf);
-
 }  // namespace loamsheet

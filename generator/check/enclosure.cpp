@@ -1,14 +1,9 @@
 #include "check/checking.h"
 #include "check/footprint.h"
 #include "check/names.h"
-#include "read/unit.h"
 
 namespace loamsheet {
 namespace {
-
-std::string length(double mm) {
-  return quantity_text(Kind::length, mm);
-}
 
 void check_floor(Checking& c, Enclosure& e) {
   const Node* footprint = c.root.find("enclosure.footprint");
@@ -45,13 +40,13 @@ void check_background(Checking& c, Enclosure& e) {
   const Node* material = background->find("material");
   const Millimetres thickness{background->number("thickness").value_or(0)};
   if (material && !c.materials.contains(background->text("material").value_or(""))) {
-    unknown_name(c, *material, "material", ids_of(c.materials));
+    unknown_name(c, word_of(*material), "material", ids_of(c.materials));
   }
   if (e.depth.v > 0 && thickness >= e.depth) {
     c.error(place_of(*background, "thickness"),
-            "the background (" + length(thickness.v) + ") is as thick as the tank is deep (" +
-                length(e.depth.v) + ")",
-            "less than " + length(e.depth.v));
+            "the background (" + length_text({thickness.v}) +
+                ") is as thick as the tank is deep (" + length_text({e.depth.v}) + ")",
+            "less than " + length_text({e.depth.v}));
   }
   e.background = Background{background->text("material").value_or(""), thickness};
 }

@@ -3,14 +3,9 @@
 #include <map>
 
 #include "base/text.h"
-#include "read/unit.h"
 
 namespace loamsheet {
 namespace {
-
-std::string length(double mm) {
-  return quantity_text(Kind::length, mm);
-}
 
 Millimetres measure(const Node& n, std::string_view key) {
   return {n.number(key).value_or(0)};
@@ -20,10 +15,10 @@ Region bow(Checking& c, const Node& n) {
   const Millimetres width = measure(n, "width"), bulge = measure(n, "bulge");
   if (bulge * 2 > width) {
     c.error(place_of(n, "bulge"),
-            "the bow (" + length(bulge.v) +
+            "the bow (" + length_text({bulge.v}) +
                 ") stands out further than a "
                 "half circle over the front would",
-            "at most " + length(width.v / 2) + ", half of the width");
+            "at most " + length_text({width.v / 2}) + ", half of the width");
     return {};
   }
   return bow_front(width, measure(n, "depth"), bulge);
@@ -33,8 +28,9 @@ Region corner(Checking& c, const Node& n) {
   const Millimetres side = measure(n, "width"), cut = measure(n, "cut");
   if (cut >= side) {
     c.error(place_of(n, "cut"),
-            "the cut (" + length(cut.v) + ") leaves nothing of the side (" + length(side.v) + ")",
-            "less than " + length(side.v));
+            "the cut (" + length_text({cut.v}) + ") leaves nothing of the side (" +
+                length_text({side.v}) + ")",
+            "less than " + length_text({side.v}));
     return {};
   }
   return cut_corner(side, cut);
@@ -69,8 +65,8 @@ void move_to_origin(Checking& c, const Node& n, std::vector<Point>& points) {
   for (Point& p : points) p = {p.x - box.left, p.y - box.bottom};
   c.error({.severity = Severity::warning,
            .where = place_of(n, "points"),
-           .message = "the outline starts at " + length(box.left) + ", " + length(box.bottom) +
-                      " and was moved to the front-left corner",
+           .message = "the outline starts at " + length_text({box.left}) + ", " +
+                      length_text({box.bottom}) + " and was moved to the front-left corner",
            .expected = "a smallest x and a smallest y of 0 cm",
            .hint = "all other positions are measured from that corner"});
 }
@@ -88,9 +84,10 @@ Region outlined(Checking& c, const Node& n) {
   Box box;
   for (const Point& p : points) box.add(p);
   if (box.width() < smallest_side || box.height() < smallest_side) {
-    c.error(place_of(n, "points"),
-            "the outline is only " + length(box.width()) + " by " + length(box.height()),
-            "at least 10 cm each way");
+    c.error(
+        place_of(n, "points"),
+        "the outline is only " + length_text({box.width()}) + " by " + length_text({box.height()}),
+        "at least 10 cm each way");
     return {};
   }
   move_to_origin(c, n, points);

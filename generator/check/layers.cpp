@@ -3,16 +3,11 @@
 #include "base/text.h"
 #include "check/bulk.h"
 #include "check/checking.h"
-#include "check/defaults.h"
 #include "check/names.h"
 #include "read/unit.h"
 
 namespace loamsheet {
 namespace {
-
-std::string length(Millimetres mm) {
-  return quantity_text(Kind::length, mm.v);
-}
 
 Millimetres measure(const Node& n, std::string_view path) {
   return {n.number(path).value_or(0)};
@@ -33,7 +28,7 @@ const Material* material_for(Checking& c, const Node& layer, const std::string& 
   if (!leaf || !id) return nullptr;
   const auto found = c.materials.find(*id);
   if (found == c.materials.end()) {
-    unknown_name(c, *leaf, role + " material", with_role(c, role));
+    unknown_name(c, word_of(*leaf), role + " material", with_role(c, role));
     return nullptr;
   }
   if (found->second.role == role) return &found->second;
@@ -131,25 +126,16 @@ std::optional<Fraction> settling_of_parts(Checking& c, const Mix& mix, const Spa
   return Fraction{settled / sum};
 }
 
-// What is bought must not run short, so of a range the upper end counts.
 void check_settling(Checking& c, const Node& n, const Mix& mix, SubstrateLayer& layer) {
-  const std::string key = "layers.substrate.settling";
-  const Node* leaf = n.find("settling");
-  if (!leaf) {
-    const auto settling = mix.settling ? std::optional(mix.settling->value)
-                                       : settling_of_parts(c, mix, place_of(n, "mix"));
-    layer.settling = settling.value_or(Fraction{});
-    const std::string shown = quantity_text(Kind::share, layer.settling.v);
-    c.build.assumed.push_back({key, shown, "catalogue"});
+  if (const auto stated = n.number("settling")) {
+    layer.settling = {*stated};
     return;
   }
-  const auto range = stand_in(*leaf);
-  layer.settling = {range.high};
-  if (range.low == range.high) return;
-  c.build.assumed.push_back({key, quantity_text(Kind::share, range.high), "upper end"});
-  for (UnknownInput& u : c.build.unknowns) {
-    if (u.key == key) u.used = false;
-  }
+  const auto settling = mix.settling ? std::optional(mix.settling->value)
+                                     : settling_of_parts(c, mix, place_of(n, "mix"));
+  layer.settling = settling.value_or(Fraction{});
+  c.build.assumed.push_back(
+      {"layers.substrate.settling", quantity_text(Kind::share, layer.settling.v), "catalogue"});
 }
 
 void check_substrate(Checking& c) {
@@ -164,7 +150,7 @@ void check_substrate(Checking& c) {
   layer.hold_back = {n->number("hold_back").value_or(0)};
   const auto mix = c.mixes.find(layer.mix);
   if (mix == c.mixes.end()) {
-    if (const Node* leaf = n->find("mix")) unknown_name(c, *leaf, "mix", ids_of(c.mixes));
+    if (const Node* leaf = n->find("mix")) unknown_name(c, word_of(*leaf), "mix", ids_of(c.mixes));
     return;
   }
   take_parts(c, mix->second, place_of(*n, "mix"), layer);
@@ -184,9 +170,9 @@ void check_water_area(Checking& c) {
   const Millimetres height = c.build.enclosure.height;
   if (area.depth >= height) {
     c.error(place_of(*n, "depth"),
-            "the water (" + length(area.depth) + ") is as deep as the tank is high (" +
-                length(height) + ")",
-            "less than " + length(height));
+            "the water (" + length_text(area.depth) + ") is as deep as the tank is high (" +
+                length_text(height) + ")",
+            "less than " + length_text(height));
   }
   c.build.water_area = area;
 }
@@ -199,10 +185,10 @@ void check_total_depth(Checking& c) {
   const Millimetres height = c.build.enclosure.height;
   if (total < height) return;
   const bool at_front = l.substrate.front > l.substrate.back;
-  c.error(
-      at_front ? l.substrate.front_at : l.substrate.back_at,
-      "the layers (" + length(total) + ") are as deep as the tank is high (" + length(height) + ")",
-      "drainage, substrate and litter together lower than " + length(height));
+  c.error(at_front ? l.substrate.front_at : l.substrate.back_at,
+          "the layers (" + length_text(total) + ") are as deep as the tank is high (" +
+              length_text(height) + ")",
+          "drainage, substrate and litter together lower than " + length_text(height));
 }
 
 }  // namespace

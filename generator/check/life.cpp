@@ -63,7 +63,7 @@ void check_support(Checking& c, const Node& plant) {
     c.error(on->where, "there is nothing called '" + typed + "' for a plant to grow on",
             "the id of a furnishing, or background");
   } else {
-    unknown_name(c, *on, "furnishing", known);
+    unknown_name(c, word_of(*on), "furnishing", known);
   }
 }
 
@@ -88,7 +88,7 @@ void check_amendments(Checking& c) {
     const Node* material = n.find("material");
     const auto id = n.text("material");
     if (material && id && !c.materials.contains(*id)) {
-      unknown_name(c, *material, "material", ids_of(c.materials));
+      unknown_name(c, word_of(*material), "material", ids_of(c.materials));
     }
   });
 }

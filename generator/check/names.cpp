@@ -4,13 +4,13 @@
 
 namespace loamsheet {
 
-void unknown_name(Checking& c, const Node& leaf, std::string_view what,
+void unknown_name(Checking& c, const Word& word, std::string_view what,
                   const std::vector<std::string>& known) {
-  const std::string typed = std::get<std::string>(leaf.leaf);
-  Diagnostic d{.where = leaf.where, .message = "unknown " + std::string(what) + " '" + typed + "'"};
-  if (const auto near = closest(typed, known)) {
+  Diagnostic d{.where = word.where,
+               .message = "unknown " + std::string(what) + " '" + word.typed + "'"};
+  if (const auto near = closest(word.typed, known)) {
     d.hint = "did you mean '" + *near + "'?";
-    d.edit = Edit{leaf.where, *near};
+    d.edit = Edit{word.where, *near};
   } else if (known.size() <= 12) {
     d.expected = "one of " + join(known, ", ");
   } else {
@@ -19,13 +19,18 @@ void unknown_name(Checking& c, const Node& leaf, std::string_view what,
   c.error(std::move(d));
 }
 
+Word word_of(const Node& leaf) {
+  const auto* text = std::get_if<std::string>(&leaf.leaf);
+  return {text ? *text : "", leaf.where};
+}
+
 std::string resolve(Checking& c, const Node& leaf, std::string_view what, const Shelf& shelf) {
   const auto* typed = std::get_if<std::string>(&leaf.leaf);
   if (!typed) return "";
   if (shelf.has(*typed)) return *typed;
   const auto now = shelf.renamed(*typed);
   if (!now) {
-    unknown_name(c, leaf, what, shelf.ids());
+    unknown_name(c, word_of(leaf), what, shelf.ids());
     return "";
   }
   c.error({.severity = Severity::warning,

@@ -10,9 +10,16 @@
 
 namespace loamsheet {
 
-// Reports that `leaf` names nothing known: "unknown plant 'x'", with an edit when one is near.
-void unknown_name(Checking&, const Node& leaf, std::string_view what,
+// Reports that a word names nothing known: "unknown plant 'x'", with an edit when one is near.
+struct Word {
+  std::string typed;
+  Span where;
+};
+void unknown_name(Checking&, const Word&, std::string_view what,
                   const std::vector<std::string>& known);
+
+// The word that a leaf holds.
+Word word_of(const Node& leaf);
 
 // The id on the shelf that the leaf means; empty, and reported, when there is none. A former name
 // is taken with a warning.

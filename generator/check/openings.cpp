@@ -10,9 +10,6 @@ namespace {
 
 constexpr double slack = 1e-6;  // mm and m2: what arithmetic may leave
 
-std::string length(Millimetres mm) {
-  return quantity_text(Kind::length, mm.v);
-}
 std::string area_text(SquareMetres m2) {
   return quantity_text(Kind::area, m2.v);
 }
@@ -56,8 +53,8 @@ void check_over(Checking& c, const Node& n, const Opening& o) {
                     inside.contains({o.over->right, o.over->top}, slack);
   if (fits) return;
   c.error(place_of(n, "over"), "opening " + quoted(o) + " reaches beyond the tank",
-          "corners from " + length({inside.left}) + ", " + length({inside.bottom}) + " to " +
-              length({inside.right}) + ", " + length({inside.top}));
+          "corners from " + length_text({inside.left}) + ", " + length_text({inside.bottom}) +
+              " to " + length_text({inside.right}) + ", " + length_text({inside.top}));
 }
 
 // The gross area of a vent.
@@ -87,9 +84,9 @@ void check_height(Checking& c, const Node& n, const Opening& o) {
   const Millimetres height = c.build.enclosure.height;
   if (!o.lower_edge || *o.lower_edge < height) return;
   c.error(n.find("at")->where,
-          "opening " + quoted(o) + " starts at " + length(*o.lower_edge) +
-              ", above the top of the tank (" + length(height) + ")",
-          "less than " + length(height));
+          "opening " + quoted(o) + " starts at " + length_text(*o.lower_edge) +
+              ", above the top of the tank (" + length_text(height) + ")",
+          "less than " + length_text(height));
 }
 
 Opening opening_of(Checking& c, const Node& n) {
@@ -129,17 +126,19 @@ void check_sill(Checking& c) {
   e.sill = stated ? Millimetres{*stated} : worked_out;
   e.sill_at = stated ? place_of(c.root, "enclosure.sill") : lowest ? lowest->where : e.height_at;
   if (!stated) {
-    c.build.assumed.push_back({"enclosure.sill", length(worked_out), "default"});
+    c.build.assumed.push_back({"enclosure.sill", length_text(worked_out), "default"});
   } else if (e.sill > e.height) {
     c.error(e.sill_at,
-            "the sill (" + length(e.sill) + ") is higher than the tank (" + length(e.height) + ")");
+            "the sill (" + length_text(e.sill) + ") is higher than the tank (" +
+                length_text(e.height) + ")",
+            "at most " + length_text(e.height));
   } else if (lowest && std::fabs(e.sill.v - worked_out.v) > slack) {
     c.error({.where = e.sill_at,
-             .message = "the sill is " + length(e.sill) + ", but the lowest opening " +
-                        quoted(*lowest) + " starts at " + length(worked_out),
+             .message = "the sill is " + length_text(e.sill) + ", but the lowest opening " +
+                        quoted(*lowest) + " starts at " + length_text(worked_out),
              .expected = "the lower edge of the lowest side opening",
-             .hint = "write '" + length(worked_out) + "', or leave 'sill' out",
-             .edit = Edit{e.sill_at, length(worked_out)}});
+             .hint = "write '" + length_text(worked_out) + "', or leave 'sill' out",
+             .edit = Edit{e.sill_at, length_text(worked_out)}});
   }
 }
 

@@ -50,10 +50,7 @@ void take_mix(Checking& c, const std::string& id, const Node& node) {
   mix.where = node.name.line > 0 ? node.name : node.where;
   for (const auto& [material, parts] : node.entries) {
     if (!c.materials.contains(material)) {
-      Node name = parts;
-      name.where = parts.name;
-      name.leaf = material;
-      unknown_name(c, name, "material", ids_of(c.materials));
+      unknown_name(c, {material, parts.name}, "material", ids_of(c.materials));
     }
     mix.parts.push_back({material, node.number(material).value_or(0)});
   }

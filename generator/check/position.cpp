@@ -2,14 +2,8 @@
 
 #include <cmath>
 
-#include "read/unit.h"
-
 namespace loamsheet {
 namespace {
-
-std::string length(double mm) {
-  return quantity_text(Kind::length, mm);
-}
 
 constexpr double slack = 1e-6;  // mm
 
@@ -34,12 +28,13 @@ void check_position(Checking& c, const Node& n, const std::string& key, const st
   if (!inside(e.footprint, p)) {
     const Box box = extent(e.footprint);
     c.error(at->where, what + " is outside the tank's floor",
-            "a place from " + length(box.left) + ", " + length(box.bottom) + " to " +
-                length(box.right) + ", " + length(box.top) + ", within the tank's shape");
+            "a place from " + length_text({box.left}) + ", " + length_text({box.bottom}) + " to " +
+                length_text({box.right}) + ", " + length_text({box.top}) +
+                ", within the tank's shape");
   }
   if (z < 0 || z > e.height.v) {
     c.error(at->where, what + " is not between the floor and the top of the tank",
-            "a height from 0 cm to " + length(e.height.v));
+            "a height from 0 cm to " + length_text({e.height.v}));
   }
 }
 
