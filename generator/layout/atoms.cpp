@@ -1,5 +1,8 @@
 #include "layout/atoms.h"
 
+#include <algorithm>
+#include <string_view>
+
 #include "base/text.h"
 
 namespace loamsheet {
@@ -37,6 +40,31 @@ bool seam_at(const std::vector<Letter>& all, size_t i) {
   const char32_t before = all[i - 1].code, next = all[i + 1].code;
   return !is_space(before) && !is_joint(before) && !is_space(next) && !is_digit(next) &&
          !is_joint(next);
+}
+
+bool is_unit(std::string_view word) {
+  static constexpr std::string_view units[] = {
+      "%", "°", "°C",  "°F", "mm", "cm", "m",  "mL", "L",  "g",  "kg",  "t",      "s",  "min", "h",
+      "d", "W", "kWh", "lm", "lx", "in", "ft", "oz", "lb", "qt", "gal", "mL/min", "m²", "cm²"};
+  return std::find(std::begin(units), std::end(units), word) != std::end(units);
+}
+
+// The letters from `i` to the next space or the end of a clause.
+std::string word_at(const std::vector<Letter>& all, size_t i) {
+  std::string word;
+  for (; i < all.size() && !is_space(all[i].code); ++i) {
+    if (std::u32string_view(U",.;:()").find(all[i].code) != std::u32string_view::npos) break;
+    word += utf8(all[i].code);
+  }
+  return word;
+}
+
+// Whether the blank at `i` stands within an amount: "13.5 L", "90 × 45".
+bool within_amount(const std::vector<Letter>& all, size_t i) {
+  if (i == 0 || i + 1 == all.size()) return false;
+  const char32_t before = all[i - 1].code, next = all[i + 1].code;
+  if (is_digit(before)) return next == U'\u00D7' || is_unit(word_at(all, i + 1));
+  return before == U'\u00D7' && is_digit(next);
 }
 
 class Cutter {
@@ -78,11 +106,19 @@ class Cutter {
   bool open_ = false;
 };
 
-// The letters of an atom as atoms of their own, a break allowed after each.
+// The letters of an atom as atoms of their own, a break allowed after each; a blank among them
+// is one that a break swallows.
 void add_letters(const Atom& atom, double size, const Typefaces& type, std::vector<Atom>& out) {
+  const size_t first = out.size();
   for (char32_t c : decoded(atom.text)) {
     const std::string text = utf8(c);
-    out.push_back({text, atom.face, type.width(atom.face, size, text), Gap::seam, 0});
+    const double width = type.width(atom.face, size, text);
+    if (c == U' ' && out.size() > first) {  // within an amount
+      out.back().after = Gap::blank;
+      out.back().blank = width;
+    } else {
+      out.push_back({text, atom.face, width, Gap::seam, 0});
+    }
   }
   out.back().after = atom.after == Gap::none ? Gap::seam : atom.after;
   out.back().blank = atom.blank;
@@ -97,7 +133,7 @@ std::vector<Atom> atoms(const Words& words, double size, const Typefaces& type) 
     const char32_t c = all[i].code;
     if (c == U'\n') {
       cutter.end_line();
-    } else if (is_space(c)) {
+    } else if (is_space(c) && !within_amount(all, i)) {
       cutter.close(Gap::blank);
     } else {
       cutter.letter(all[i]);

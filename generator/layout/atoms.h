@@ -22,7 +22,8 @@ struct Atom {
 
 // Breaks are allowed at blanks (U+0020 and U+0009, runs of them count as one), and after a hyphen,
 // en dash or slash between letters: dates, ranges and fractions stay whole, as in UAX 14
-// (Unicode line breaking), rules HY x NU and SY x NU. No-break blanks are letters here.
+// (Unicode line breaking), rules HY x NU and SY x NU. No-break blanks are letters here,
+// and so is the blank in an amount: a number is not parted from its unit.
 std::vector<Atom> atoms(const Words&, double size, const Typefaces&);
 
 // The same with every stretch between breaks no wider than `measure`, by breaking between letters.

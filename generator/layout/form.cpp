@@ -27,6 +27,28 @@ double space_between(const Block& before, const Block& after, const Former& form
   return former.space(std::visit(SpaceAbove{}, after));
 }
 
+// A few lines that lead up to a table, a list or a figure had better stand on the same page.
+bool introduces(const Block& before, const Block& after, size_t lines) {
+  return std::holds_alternative<Paragraph>(before) && lines <= 3 &&
+         !std::holds_alternative<Heading>(after) && !std::holds_alternative<Paragraph>(after);
+}
+
+Keep keep_between(const Block& before, const Block& after, size_t lines) {
+  if (std::holds_alternative<Heading>(before)) return Keep::must;
+  return introduces(before, after, lines) ? Keep::wish : Keep::free;
+}
+
+// The height of the headings at the end of the flow, once `block` was formed from band `first`.
+double lead_after(const Block& block, size_t first, const Flow& flow, const Former& former) {
+  const auto* heading = std::get_if<Heading>(&block);
+  if (!heading) return 0;
+  double lead = former.lead + former.space(heading_style(*heading) + ".below");
+  for (size_t i = first; i < flow.bands.size(); ++i) {
+    lead += flow.bands[i].space + flow.bands[i].height;
+  }
+  return lead;
+}
+
 }  // namespace
 
 int heading_level(const Heading& heading) {
@@ -83,6 +105,7 @@ BoxMark tick_box(const Former& former, const TextStyle& style, double x, double 
   const double side = former.space("tick.size");
   const double middle = top - style.leading / 2;
   BoxMark box;
+  x += former.style["tick.stroke"] / 2;
   box.box = {x, middle - side / 2, x + side, middle + side / 2};
   box.stroke = former.style["tick.grey"];
   box.stroke_width = former.style["tick.stroke"];
@@ -92,16 +115,20 @@ BoxMark tick_box(const Former& former, const TextStyle& style, double x, double 
 Flow form(const Part& part, Former& former) {
   Flow flow;
   const Block* before = nullptr;
+  size_t start = 0;  // of the block before
   for (const Block& block : part.blocks) {
     const size_t first = flow.bands.size();
     std::visit([&](const auto& b) { form_block(b, former, flow); }, block);
     if (flow.bands.size() == first) continue;
     if (before) {
       flow.bands[first].space = space_between(*before, block, former);
-      if (std::holds_alternative<Heading>(*before)) flow.bands[first].keep = Keep::must;
+      flow.bands[first].keep = keep_between(*before, block, first - start);
     }
+    former.lead = lead_after(block, first, flow, former);
     before = &block;
+    start = first;
   }
+  if (!flow.bands.empty()) flow.anchors.insert(flow.anchors.begin(), {part.title, 1, 0});
   return flow;
 }
 

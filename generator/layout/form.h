@@ -27,6 +27,7 @@ struct Former {
   std::vector<Tag>& tags;
   Sink& sink;
   int section = 0;  // the element that blocks belong to
+  double lead = 0;  // height of the headings that a block follows
 
   TextStyle text(const std::string& name) const { return text_style(style, name, type); }
   double space(const std::string& name) const { return points(style[name]); }
@@ -35,6 +36,8 @@ struct Former {
   std::vector<Line> lines(const Words& words, const TextStyle& t, double measure) const {
     return break_lines(words, t.size, measure, type);
   }
+  // The height that one piece of a block may take, so that it shares a page with its headings.
+  double tallest() const { return std::min(height * style["page.tallest"], height - lead); }
   int tag(std::string role, int parent) const;
   void fault(std::string message) const;
 };
@@ -53,7 +56,8 @@ std::vector<Band> line_bands(const std::vector<Line>&, const TextStyle&, double 
 int heading_level(const Heading&);
 std::string heading_style(const Heading&);  // "heading1"
 
-// The blocks of a part, in order, with the spaces between them.
+// The blocks of a part, in order, with the spaces between them. Its title and its headings of
+// level 2 become bookmarks.
 Flow form(const Part&, Former&);
 
 void form_block(const Heading&, Former&, Flow&);

@@ -115,7 +115,7 @@ void form_block(const Callout& callout, Former& former, Flow& flow) {
   const Frame frame(callout, former);
   const double inset = frame.inset(), left = inset + frame.bar();
   const auto all = entries(callout, former, former.width - left - inset);
-  const double tallest = former.height * former.style["page.tallest"] - 2 * inset;
+  const double tallest = former.tallest() - 2 * inset;
   for (size_t from = 0, to = 0; from < all.size(); from = to) {
     double text = 0;
     while (to < all.size() && (to == from || text + height(all[to]) <= tallest)) {

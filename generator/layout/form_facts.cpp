@@ -7,20 +7,28 @@
 namespace loamsheet {
 namespace {
 
+// As many columns as asked for, unless they would be narrower than is good to read.
+size_t columns_for(const Facts& facts, const Former& former) {
+  const double gutter = former.space("facts.gutter"), least = former.space("facts.least");
+  const int room = static_cast<int>((former.width + gutter) / (least + gutter));
+  return static_cast<size_t>(std::max(1, std::min(facts.columns, room)));
+}
+
 class FactGrid {
  public:
-  FactGrid(const Facts& facts, Former& former)
+  FactGrid(const Facts& facts, size_t columns, Former& former)
       : facts_(facts),
         former_(former),
+        columns_(columns),
         label_(former.text("fact-label")),
         value_(former.text("fact-value")),
         note_(former.text("fact-note")),
-        pitch_((former.width + former.space("facts.gutter")) / facts.columns),
+        pitch_((former.width + former.space("facts.gutter")) / static_cast<double>(columns)),
         cell_(pitch_ - former.space("facts.gutter")),
         list_(former.tag("L", former.section)) {}
 
   Band row(size_t from) const {
-    const size_t to = std::min(facts_.facts.size(), from + static_cast<size_t>(facts_.columns));
+    const size_t to = std::min(facts_.facts.size(), from + columns_);
     std::vector<Cell> cells;
     for (size_t i = from; i < to; ++i) cells.push_back(cell(facts_.facts[i]));
     Band band;
@@ -76,13 +84,14 @@ class FactGrid {
     const int item = former_.tag("LI", list_);
     const int label = former_.tag("Lbl", item), body = former_.tag("LBody", item);
     const double value_top = at.y - h.label;
-    set_lines(c.label, label_, {at.x, value_top + height(c.label, label_), label}, band);
+    set_lines(c.label, label_, {at.x, at.y, label}, band);
     set_lines(c.value, value_, {at.x, value_top, body}, band);
     set_lines(c.note, note_, {at.x, value_top - h.value, body}, band);
   }
 
   const Facts& facts_;
   Former& former_;
+  size_t columns_;
   TextStyle label_, value_, note_;
   double pitch_, cell_;  // from cell to cell, and the width of one
   int list_;
@@ -93,11 +102,12 @@ class FactGrid {
 void form_block(const Facts& facts, Former& former, Flow& flow) {
   if (facts.facts.empty()) return;
   if (facts.columns < 1) return former.fault("facts are to be set in no column at all");
-  const FactGrid grid(facts, former);
-  const auto step = static_cast<size_t>(facts.columns);
+  const size_t step = columns_for(facts, former);
+  const FactGrid grid(facts, step, former);
   for (size_t from = 0; from < facts.facts.size(); from += step) {
     flow.bands.push_back(grid.row(from));
-    if (from == step) flow.bands.back().keep = Keep::wish;
+    const bool beside_an_end = from == step || (from > 0 && from + step >= facts.facts.size());
+    if (beside_an_end) flow.bands.back().keep = Keep::wish;
   }
 }
 

@@ -21,9 +21,10 @@ class TableFormer {
   void form() {
     caption();
     head();
-    for (size_t r = 0; r < table_.rows.size(); ++r) row(r);
-    Band& last = flow_.bands.back();
-    line(-last.height, "table.edge", last);
+    for (size_t r = 0; r < table_.rows.size(); ++r) {
+      row(r);
+      line(-flow_.bands.back().height, rule_below(r), flow_.bands.back());
+    }
   }
 
  private:
@@ -40,8 +41,8 @@ class TableFormer {
     auto bands = line_bands(lines, style, 0, former_.tag("Caption", tag_));
     for (size_t i = 1; i < bands.size(); ++i) bands[i].keep = Keep::must;
     bands.back().height += former_.space("table.caption-gap");
+    for (const Band& band : bands) captioned_ += band.height;
     std::move(bands.begin(), bands.end(), std::back_inserter(flow_.bands));
-    captioned_ = true;
   }
 
   void head() {
@@ -52,7 +53,7 @@ class TableFormer {
     const double pad = former_.space("table.pad");
     Band band;
     band.height = 2 * pad + style.leading * static_cast<double>(lines.count());
-    band.keep = captioned_ ? Keep::must : Keep::free;
+    band.keep = captioned_ > 0 ? Keep::must : Keep::free;
     const int tr = former_.tag("TR", tag_);
     std::vector<int> tags;
     for (size_t c = 0; c < titles.size(); ++c) tags.push_back(header_tag(tr, "Column"));
@@ -95,8 +96,8 @@ class TableFormer {
 
   // How many lines of a row one page takes beside the head.
   size_t most_lines() const {
-    const double room = former_.height * former_.style["page.tallest"] - flow_.heads.back().height -
-                        2 * former_.space("table.pad");
+    const double room =
+        former_.tallest() - captioned_ - flow_.heads.back().height - 2 * former_.space("table.pad");
     return static_cast<size_t>(std::max(1.0, room / style_.leading));
   }
 
@@ -109,9 +110,15 @@ class TableFormer {
     return band;
   }
 
-  // What tells a row from the one before it: a rule, heavier above a total; a box to tick.
+  // The table's edge below the last row, a heavier rule above a total.
+  std::string rule_below(size_t r) const {
+    if (r + 1 == table_.rows.size()) return "table.edge";
+    const bool above_total = table_.totals && r + 2 == table_.rows.size();
+    return above_total ? "table.total-rule" : "table.row-rule";
+  }
+
+  // How a row holds on to the one before it, and its box to tick.
   void begin_row(size_t r, bool total, Band& band) const {
-    if (r > 0) line(0, total ? "table.total-rule" : "table.row-rule", band);
     if (table_.tick_column && !total) {
       band.marks.emplace_back(tick_box(former_, style_, 0, -former_.space("table.pad")));
     }
@@ -128,7 +135,7 @@ class TableFormer {
   Flow& flow_;
   TextStyle style_;
   int tag_;
-  bool captioned_ = false;
+  double captioned_ = 0;  // height of the caption
 };
 
 bool is_regular(const Table& table) {

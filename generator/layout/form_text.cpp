@@ -53,7 +53,7 @@ void form_block(const Heading& heading, Former& former, Flow& flow) {
   const std::string role = std::string("H") += static_cast<char>('0' + level);
   auto bands = line_bands(lines, style, 0, former.tag(role, former.section));
   for (size_t i = 1; i < bands.size(); ++i) bands[i].keep = Keep::must;
-  if (level <= 2) flow.anchors.push_back({heading.text, level, flow.bands.size()});
+  if (level == 2) flow.anchors.push_back({heading.text, level, flow.bands.size()});
   const double thickness = former.style[name + ".rule"];
   if (thickness > 0) {
     Band& last = bands.back();

@@ -3,6 +3,7 @@
 #include "layout/layout.h"
 
 #include <cmath>
+#include <stdexcept>
 #include <utility>
 
 #include "layout/form.h"
@@ -31,24 +32,46 @@ Paper paper_for(const Sheet& sheet, bool landscape, const PageStyle& style) {
   return paper;
 }
 
-}  // namespace
+Diagnostic internal(std::string message) {
+  Diagnostic d;
+  d.message = std::move(message);
+  d.fault = Fault::internal;
+  return d;
+}
 
-Outcome<Pages> lay_out(const Sheet& sheet, const Figures& figures, const Typefaces& type,
-                       const PageStyle& style) {
-  Sink sink;
+struct Setting {
+  const Figures& figures;
+  const Typefaces& type;
+  const PageStyle& style;
+};
+
+Pages run_passes(const Sheet& sheet, const Setting& in, Sink& sink) {
   Pages pages{sheet.title, sheet.author, sheet.subject, sheet.language, {}, {}, {}};
   pages.tags.push_back({"Document", -1, "", ""});
   for (const Part& part : sheet.parts) {
-    const Paper paper = paper_for(sheet, part.landscape, style);
-    Former former{type, style, figures, paper.body.width(), paper.body.height(), pages.tags, sink};
+    const Paper paper = paper_for(sheet, part.landscape, in.style);
+    Former former{in.type,    in.style, in.figures, paper.body.width(), paper.body.height(),
+                  pages.tags, sink};
     former.section = former.tag("Sect", 0);
     const Flow flow = form(part, former);
     place(flow, paginate(flow, paper.body.height(), sink), paper, pages);
   }
-  furnish(sheet, type, style, pages);
-  check_letters(pages, type, sink);
+  furnish(sheet, in.type, in.style, pages);
+  check_letters(pages, in.type, sink);
+  return pages;
+}
+
+}  // namespace
+
+Outcome<Pages> lay_out(const Sheet& sheet, const Figures& figures, const Typefaces& type,
+                       const PageStyle& style) try {
+  Sink sink;
+  Pages pages = run_passes(sheet, {figures, type, style}, sink);
+  if (pages.pages.empty() && !sink.failed()) sink.add(internal("the sheet has nothing to print"));
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(pages), sink.take()};
+} catch (const std::out_of_range& missing) {  // a measure that the style does not have
+  return failure<Pages>(internal(missing.what()));
 }
 
 }  // namespace loamsheet

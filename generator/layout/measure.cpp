@@ -15,10 +15,10 @@ struct Best {
   size_t from = 0;
 };
 
-// What a line of atoms [from, to) costs: one for the line itself, its free share squared unless
-// it ends the paragraph, a little for a break inside a word.
+// What a line costs: one for the line itself, its free share squared unless it ends the
+// paragraph, a little for a break inside a word and for a last line of next to nothing.
 double cost(double free, Gap end) {
-  if (end == Gap::line) return 1;
+  if (end == Gap::line) return free > 0.8 ? 1.05 : 1;
   return 1 + 0.25 * free * free + (end == Gap::seam ? 0.05 : 0);
 }
 
@@ -60,6 +60,7 @@ Line line_of(const std::vector<Atom>& atoms, size_t from, size_t to) {
       append(line, {" ", atoms[i].face, atoms[i].blank, Gap::none, 0});
     }
   }
+  if (to > from && atoms[to - 1].after == Gap::blank) line.pieces.back().text += ' ';
   return line;
 }
 

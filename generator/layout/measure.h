@@ -34,7 +34,9 @@ struct Line {
 
 // Lines no wider than `measure` points. A word that is wider is broken between letters; a single
 // letter that is wider still stands on a line of its own and sticks out, for the caller to find.
-// A line end in the words is kept. Words without ink give no line.
+// A line end in the words is kept. A line that ends at a blank keeps it, outside its
+// width, so that its words stay apart from the next line's when the text is read out or copied.
+// Words without ink give no line.
 std::vector<Line> break_lines(const Words&, double size, double measure, const Typefaces&);
 
 // The width that the words need when broken wherever they may be, and when never broken.

@@ -14,7 +14,7 @@ namespace loamsheet {
 struct TextMark {
   std::string text;
   Point at;                    // left end of the base line
-  double size = 9, width = 0;  // width as measured
+  double size = 9, width = 0;  // width as measured, without a blank at a line's end
   Face face = Face::regular;
   double grey = 0;
   int tag = -1;

@@ -13,8 +13,9 @@ struct Slice {
   int head = -1;
 };
 
-// Each page takes what fits into `height` points and ends where the bands hold least to each
-// other, as late as can be. A band higher than a page is an error.
+// Each page takes what fits into `height` points and ends as late as can be, unless bands that
+// hold to each other would be parted and leaving some of the page blank costs less. A band higher
+// than a page is an error.
 std::vector<Slice> paginate(const Flow&, double height, Sink&);
 
 }  // namespace loamsheet
