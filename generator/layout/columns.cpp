@@ -54,4 +54,21 @@ std::optional<Widths> column_widths(const std::vector<ColumnNeed>& columns, doub
   return levelled(least, width);
 }
 
+Widths regiven_widths(const std::vector<ColumnNeed>& columns, double width) {
+  Widths widths;
+  for (const ColumnNeed& c : columns) widths.push_back(c.need.least);
+  std::vector<size_t> order(columns.size());
+  std::iota(order.begin(), order.end(), 0);
+  auto want = [&](size_t i) { return columns[i].need.most - columns[i].need.least; };
+  std::stable_sort(order.begin(), order.end(),
+                   [&](size_t a, size_t b) { return want(a) < want(b); });
+  double spare = std::max(0.0, width - sum(widths));
+  for (size_t i : order) {
+    const double given = std::min(spare, want(i));
+    widths[i] += given;
+    spare -= given;
+  }
+  return widths;
+}
+
 }  // namespace loamsheet

@@ -20,4 +20,9 @@ struct ColumnNeed {
 std::optional<std::vector<double>> column_widths(const std::vector<ColumnNeed>&, double width,
                                                  double floor);
 
+// The same width given out again once the lines are known: each column has what its lines take
+// (need.least), and what is left goes to the columns that want least to stand unbroken. For
+// columns that want more than there is.
+std::vector<double> regiven_widths(const std::vector<ColumnNeed>&, double width);
+
 }  // namespace loamsheet

@@ -25,6 +25,41 @@ Need column_need(const Table& table, size_t c, const Former& former) {
   return n;
 }
 
+bool wants_more(const std::vector<ColumnNeed>& needs, double room) {
+  double most = 0;
+  for (const ColumnNeed& n : needs) most += n.need.most;
+  return most > room;
+}
+
+// The widest line of column `c` when it is `width` wide.
+double used_width(const Table& table, size_t c, double width, const Former& former) {
+  double used = 0;
+  auto look = [&](const Words& words, const std::string& style) {
+    for (const Line& line : former.lines(words, former.text(style), width + 0.01)) {
+      used = std::max(used, line.width);
+    }
+  };
+  look(in_face(table.columns[c].title, Face::bold), "table-head");
+  for (const Cells& row : table.rows) {
+    const bool total = table.totals && &row == &table.rows.back();
+    look(total ? bold(row)[c] : row[c], "table");
+  }
+  return used;
+}
+
+// Lines seldom fill their column: what they leave may let another column stand unbroken.
+std::vector<double> regiven(const Table& table, std::vector<ColumnNeed> needs,
+                            const std::vector<double>& widths, const Former& former) {
+  double room = 0;
+  for (size_t c = 0; c < needs.size(); ++c) {
+    room += widths[c];
+    const double least = former.space("table.least");
+    const double used = std::max(least, used_width(table, c, widths[c], former));
+    needs[c].need = {used, std::max(used, needs[c].need.most)};
+  }
+  return regiven_widths(needs, room);
+}
+
 }  // namespace
 
 Cells bold(const Cells& cells) {
@@ -42,20 +77,20 @@ std::optional<Grid> fitted_grid(const Table& table, const Former& former) {
   for (size_t c = 0; c < table.columns.size(); ++c) {
     needs.push_back({column_need(table, c, former), std::max(0.0, table.columns[c].weight)});
   }
-  const double gutters = gutter * static_cast<double>(needs.size() - 1);
-  const auto widths =
-      column_widths(needs, former.width - tick - gutters, former.space("table.least"));
+  const double room = former.width - tick - gutter * static_cast<double>(needs.size() - 1);
+  auto widths = column_widths(needs, room, former.space("table.least"));
   if (!widths) {
     former.fault("a table has too many columns for the width of the page");
     return std::nullopt;
   }
+  if (wants_more(needs, room)) widths = regiven(table, needs, *widths, former);
   Grid grid;
+  grid.width = former.width;
   double left = tick;
   for (size_t c = 0; c < widths->size(); ++c) {
     grid.columns.push_back({left, (*widths)[c], table.columns[c].numeric});
     left += (*widths)[c] + gutter;
   }
-  grid.width = former.width;
   return grid;
 }
 

@@ -30,3 +30,8 @@ TEST_CASE("when even the least is too much, the widest give way first") {
   check({{{300, 300}, 1}, {{30, 30}, 1}, {{200, 200}, 1}}, 230, {100, 30, 100});
   CHECK(!column_widths({{{30, 30}, 1}, {{30, 30}, 1}, {{30, 30}, 1}}, 50, 20));
 }
+
+TEST_CASE("width that lines leave over goes to the columns that want least") {
+  const auto widths = regiven_widths({{{100, 110}, 1}, {{200, 400}, 1}, {{50, 50}, 1}}, 400);
+  CHECK(widths == Widths{110, 240, 50});
+}
