@@ -55,23 +55,6 @@ Glyphs repair_glyph_map(QPDF& pdf, Composite& c) {
   return glyphs;
 }
 
-// libharu cuts widths to whole thousandths; text measured exactly would come out too narrow.
-void repair_widths(Composite& c, const Glyphs& glyphs) {
-  Object widths = Object::newArray(), run;
-  int next = -1;
-  for (const auto& [cid, glyph] : glyphs) {
-    if (cid != next) {
-      run = Object::newArray();
-      widths.appendItem(Object::newInteger(cid));
-      widths.appendItem(run);
-    }
-    run.appendItem(Object::newReal(fixed(c.file.advance(glyph), 1)));
-    next = cid + 1;
-  }
-  c.cid_font.replaceKey("/W", widths);
-  c.cid_font.removeKey("/DW2");
-}
-
 // One bit a CID, the first at the top (ISO 32000-1, 9.8.3.2).
 std::string bits(const Glyphs& glyphs) {
   std::string set(size_t(glyphs.rbegin()->first) / 8 + 1, '\0');
@@ -117,7 +100,7 @@ void repair_composite(QPDF& pdf, Object font, bool cid_sets) {
   Composite c{font, cid_font, descriptor, Sfnt(stream_bytes(descriptor.getKey("/FontFile2")))};
   const bool haru = cid_font.getKey("/CIDToGIDMap").isStream();
   const Glyphs glyphs = repair_glyph_map(pdf, c);
-  repair_widths(c, glyphs);
+  cid_font.removeKey("/DW2");  // of vertical writing
   repair_name(c);
   repair_heights(c);
   if (haru) repair_haru_text(pdf, c, glyphs);

@@ -1,7 +1,5 @@
 #include "finish/sfnt.h"
 
-#include <algorithm>
-
 #include "finish/steps.h"
 
 namespace loamsheet {
@@ -28,12 +26,6 @@ int Sfnt::in_table(const std::string& tag, size_t offset) const {
 
 int Sfnt::glyphs() const {
   return in_table("maxp", 4);
-}
-
-double Sfnt::advance(int glyph) const {
-  const int measured = in_table("hhea", 34);  // glyphs after these are as wide as the last
-  const int row = std::min(glyph, measured - 1);
-  return in_table("hmtx", 4 * size_t(row)) * 1000.0 / in_table("head", 18);
 }
 
 std::optional<double> Sfnt::os2_height(size_t offset) const {

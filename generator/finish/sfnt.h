@@ -1,5 +1,5 @@
 // sfnt: the few figures of a TrueType font file that a PDF repeats (OpenType 1.9, chapters head,
-// hhea, hmtx, maxp, OS/2).
+// maxp, OS/2).
 #pragma once
 #include <map>
 #include <optional>
@@ -13,7 +13,6 @@ class Sfnt {
   explicit Sfnt(std::string bytes);
 
   int glyphs() const;
-  double advance(int glyph) const;  // in thousandths of the em
 
   // Heights in thousandths of the em; nothing when the font has no OS/2 table of version 2 up.
   std::optional<double> cap_height() const;
