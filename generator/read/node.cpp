@@ -38,6 +38,13 @@ std::optional<T> leaf_as(const Node* node) {
 
 }  // namespace
 
+Node::Node() = default;
+Node::Node(const Node&) = default;
+Node::Node(Node&&) noexcept = default;
+Node& Node::operator=(const Node&) = default;
+Node& Node::operator=(Node&&) noexcept = default;
+Node::~Node() = default;
+
 const Node* Node::find(std::string_view path) const {
   const Node* node = this;
   while (node && !path.empty()) {

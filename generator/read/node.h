@@ -24,6 +24,15 @@ using Leaf = std::variant<std::monostate, Unknown, double, Range<double>, bool, 
 
 struct Node {
   enum class Form { leaf, map, list };
+
+  // Out of line, for a map holds pairs of a type that is not complete here.
+  Node();
+  Node(const Node&);
+  Node(Node&&) noexcept;
+  Node& operator=(const Node&);
+  Node& operator=(Node&&) noexcept;
+  ~Node();
+
   Form form = Form::leaf;
   const Key* key = nullptr;  // its row; null only in documents read without a table
   std::string path;          // with list positions: "lamps[1].at[2]"
