@@ -8,69 +8,74 @@
 namespace loamsheet {
 namespace {
 
-const std::string folder = "specs/catalogue/";
+class CatalogueReader {
+ public:
+  explicit CatalogueReader(World& world) : world_(world) {}
 
-// Reads a file of one section and hands each of its entries on.
-template <class Use>
-void each_entry(World& world, const std::string& section, std::span<const Key> table,
-                const std::pair<Sink&, Use>& to) {
-  const auto tree = data_tree(world, folder + section + ".yaml", table, to.first);
-  const Node* entries = tree ? tree->find(section) : nullptr;
-  if (!entries) return;
-  for (const auto& [id, entry] : entries->entries) to.second(id, entry);
-}
+  Outcome<Catalogue> read() {
+    read_sources();
+    read_light();
+    read_materials();
+    if (!sink_.failed()) read_mixes();
+    read_shelf_to("animals", out_.animals);
+    read_shelf_to("plants", out_.plants);
+    read_shelf_to("crew", out_.crew);
+    if (sink_.failed()) return {std::nullopt, sink_.take()};
+    return {std::move(out_), sink_.take()};
+  }
 
-template <class Use>
-std::pair<Sink&, Use> into(Sink& sink, Use use) {
-  return {sink, use};
-}
+ private:
+  using Entries = std::vector<std::pair<std::string, Node>>;
 
-void read_sources(World& world, Catalogue& out, Sink& sink) {
-  each_entry(world, "sources", source_keys(), into(sink, [&](const std::string& id, const Node& n) {
-               out.sources[id] = {id, n.text("title").value_or(""), n.text("link").value_or("")};
-             }));
-}
+  // The entries of a file of one section.
+  Entries entries(const std::string& section, std::span<const Key> table) {
+    auto tree = data_tree(world_, "specs/catalogue/" + section + ".yaml", table, sink_);
+    for (auto& [name, node] : tree ? tree->entries : Entries{}) {
+      if (name == section) return std::move(node.entries);
+    }
+    return {};
+  }
 
-void read_light(World& world, Catalogue& out, Sink& sink) {
-  each_entry(world, "light", light_keys(), into(sink, [&](const std::string& id, const Node& n) {
-               const Node* from = n.find("from");
-               const auto ppfd = n.range("ppfd");
-               if (from && ppfd) out.light[id] = {{*ppfd, origin_of(*from, out.sources, sink)}};
-             }));
-}
+  void read_sources() {
+    for (const auto& [id, n] : entries("sources", source_keys())) {
+      out_.sources[id] = {id, n.text("title").value_or(""), n.text("link").value_or("")};
+    }
+  }
 
-void read_materials(World& world, Catalogue& out, Sink& sink) {
-  each_entry(world, "materials", material_keys(),
-             into(sink, [&](const std::string& id, const Node& n) {
-               out.materials[id] = material_of(id, n, out.sources, sink);
-               sink.add(contradictions(out.materials[id]));
-             }));
-}
+  void read_light() {
+    for (const auto& [id, n] : entries("light", light_keys())) {
+      const Node* from = n.find("from");
+      const auto ppfd = n.range("ppfd");
+      if (from && ppfd) out_.light[id] = {{*ppfd, origin_of(*from, out_.sources, sink_)}};
+    }
+  }
 
-void read_mixes(World& world, Catalogue& out, Sink& sink) {
-  each_entry(world, "mixes", mix_keys(), into(sink, [&](const std::string& id, const Node& n) {
-               out.mixes[id] = mix_of(id, n, out, sink);
-             }));
-}
+  void read_materials() {
+    for (const auto& [id, n] : entries("materials", material_keys())) {
+      out_.materials[id] = material_of(id, n, out_.sources, sink_);
+      sink_.add(contradictions(out_.materials[id]));
+    }
+  }
 
-void take_shelf(World& world, const std::string& section, Shelf& out, Sink& sink) {
-  if (auto shelf = taken(read_shelf(world, section), sink)) out = std::move(*shelf);
-}
+  void read_mixes() {
+    for (const auto& [id, n] : entries("mixes", mix_keys())) {
+      out_.mixes[id] = mix_of(id, n, out_, sink_);
+    }
+  }
+
+  void read_shelf_to(const std::string& section, Shelf& to) {
+    if (auto shelf = taken(read_shelf(world_, section), sink_)) to = std::move(*shelf);
+  }
+
+  World& world_;
+  Catalogue out_;
+  Sink sink_;
+};
 
 }  // namespace
 
 Outcome<Catalogue> read_catalogue(World& world) {
-  Sink sink;
-  Catalogue out;
-  read_sources(world, out, sink);
-  read_light(world, out, sink);
-  read_materials(world, out, sink);
-  read_mixes(world, out, sink);
-  take_shelf(world, "animals", out.animals, sink);
-  take_shelf(world, "plants", out.plants, sink);
-  take_shelf(world, "crew", out.crew, sink);
-  if (sink.failed()) return {std::nullopt, sink.take()};
-  return {std::move(out), sink.take()};
+  return CatalogueReader(world).read();
 }
 
 }  // namespace loamsheet

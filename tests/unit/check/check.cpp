@@ -55,9 +55,9 @@ TEST_CASE("without side openings the sill is the height") {
 
 TEST_CASE("every shape becomes its footprint") {
   const std::string box = "{shape: rectangle, width: 60 cm, depth: 45 cm}";
-  const std::string lid = "over: [[0 cm, 20 cm], [60 cm, 45 cm]], ";
+  const std::string lid = "over: [[0 cm, 20 cm], [60 cm, 45 cm]],";
   const auto area_as = [&](const std::string& shape) {
-    const Build b = built(with(with(example_spec, box, shape), lid, "area: 100 cm2, "));
+    const Build b = built(with(with(example_spec, box, shape), lid, "area: 100 cm2,"));
     return area(b.enclosure.footprint).v;
   };
   CHECK(area_as(box) == Approx(0.27));
@@ -218,9 +218,11 @@ TEST_CASE("a former name of an animal becomes its present one") {
 TEST_CASE("what stands takes floor and height by its kind") {
   const Build b = built(example_spec + R"(furnishings:
   - {id: log, kind: tube, length: 30 cm, diameter: 12 cm, at: [22 cm, 15 cm], stands_on: substrate}
-  - {id: slab, kind: stone, at: [40 cm, 20 cm], width: 15 cm, depth: 10 cm, height: 5 cm, mass: 2.1 kg, stands_on: base}
+  - {id: slab, kind: stone, at: [40 cm, 20 cm], width: 15 cm, depth: 10 cm, height: 5 cm,
+     mass: 2.1 kg, stands_on: base}
   - {id: bowl, kind: water-bowl, at: [50 cm, 12 cm], diameter: 12 cm, depth: 3 cm}
-  - {id: shelf, kind: ledge, at: [30 cm, 40 cm, 35 cm], width: 25 cm, depth: 10 cm, fixed_by: magnet}
+  - {id: shelf, kind: ledge, at: [30 cm, 40 cm, 35 cm], width: 25 cm, depth: 10 cm,
+     fixed_by: magnet}
 )");
   REQUIRE(b.standing.size() == 3);  // the shelf is fixed
   CHECK(b.standing[0].base.v == Approx(0.036));

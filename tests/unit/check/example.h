@@ -15,7 +15,8 @@ enclosure:
   height: 45 cm
   walls: {material: glass, thickness: 5 mm}
   openings:
-    - {name: lid, where: top, over: [[0 cm, 20 cm], [60 cm, 45 cm]], mesh: {open: 40 %, aperture: 1 mm}}
+    - {name: lid, where: top, over: [[0 cm, 20 cm], [60 cm, 45 cm]],
+       mesh: {open: 40 %, aperture: 1 mm}}
     - {name: slot, where: front, at: 15 cm, area: 60 cm2}
     - {name: doors, where: front, at: 18 cm, kind: door, length: 38 cm, gap: 2 mm}
 layers:
