@@ -124,7 +124,8 @@ void list_not_used(const Node& node, std::set<std::string_view>& seen,
 
 void list_unknown(const Node& node, std::vector<UnknownInput>& out) {
   if (std::holds_alternative<Unknown>(node.leaf)) {
-    const Node* stated = node.shadowed.get();
+    // One choice of a profile is no range: what is not known may be any of them.
+    const Node* stated = node.key->kind == Kind::choice ? nullptr : node.shadowed.get();
     out.push_back({node.path, node.where, stated ? stated->origin : "catalogue",
                    stated ? stated->typed : std::string(node.key->unknown),
                    !node.key->has(flag::not_yet)});

@@ -158,6 +158,18 @@ TEST_CASE("placed '?' lies between dry and damp, one unknown for all parts") {
   }
 }
 
+TEST_CASE("a profile's choice is no range for a '?'") {
+  const std::map<std::string, std::string> profiles{
+      {"floor", "profile: {revision: 1}\nlayers: {substrate: {placed: damp}}\n"}};
+  const std::string unknown =
+      with(example_spec, "{mix: woodland, front: 5 cm, back: 8 cm}",
+           "\n    mix: woodland\n    front: 5 cm\n    back: 8 cm\n    placed: ?");
+  const Build b = built("use: [floor]\n" + unknown, profiles);
+  REQUIRE(b.unknowns.size() == 1);
+  CHECK(b.unknowns[0].shown == "dry–damp");
+  CHECK(b.unknowns[0].from == "catalogue");
+}
+
 TEST_CASE("an unknown room stands for the profile's range, and is not used yet") {
   const std::map<std::string, std::string> profiles{
       {"attic", "profile: {revision: 3}\nroom: {temperature: 10–35 °C}\n"}};
