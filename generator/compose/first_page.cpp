@@ -26,7 +26,7 @@ std::string summary(const ComposeInput& in) {
   for (const auto& animal : in.build.animals) {
     animals.push_back(w.say(
         "build.summary-animal",
-        {{"count", animal.count}, {"name", in.catalogue.animals.entries.at(animal.id).name}}));
+        {{"count", animal.count}, {"name", in.catalogue.animals.at(animal.id).common_name}}));
   }
   if (animals.empty()) return capitalised(w.say("build.summary-empty", {{"tank", tank(in)}}));
   return capitalised(w.say("build.summary", {{"animals", listed(w, animals)}, {"tank", tank(in)}}));

@@ -171,6 +171,7 @@ std::string needed(const ComposeInput& in, const PullItem& item) {
   if (item.unit == "L") return loose(w, Litres{item.need});
   if (item.unit == "kg") return w.amount(Kilograms{item.need});
   if (item.unit != "m2") return w.amount(static_cast<int>(item.need));
+  if (item.use != "separator") return w.amount(SquareMetres{item.need});
   const SeparatorPlan& s = *in.plan.layers.separator;
   return w.say("layers.pull-cut",
                {{"area", SquareMetres{item.need}}, {"width", s.cut_width}, {"depth", s.cut_depth}});
@@ -180,10 +181,12 @@ Table pull_table(const ComposeInput& in) {
   const Wording& w = in.wording;
   Table table;
   table.tick_column = true;
-  table.columns = {{w.say("layers.item"), false, 2}, {w.say("layers.need"), true, 1}};
+  table.columns = {{w.say("layers.item"), false, 2},
+                   {w.say("layers.for"), false, 2},
+                   {w.say("layers.need"), true, 1}};
   for (const auto& item : in.plan.pull_list) {
-    table.rows.push_back(
-        {plain(capitalised(material_name(w, item.item))), plain(needed(in, item))});
+    table.rows.push_back({plain(capitalised(material_name(w, item.item))),
+                          plain(w.say("layers.for-" + item.use)), plain(needed(in, item))});
   }
   return table;
 }

@@ -73,6 +73,15 @@ Json water(const WaterPlan& w) {
           {"highest_standing_mm", figure(w.highest_standing)}};
 }
 
+Json ready(const PlannedBuild& p) {
+  Json because = Json::array();
+  for (const auto& id : p.plan.ready.because) {
+    because.push_back(p.wording.say("calendar.because." + id, {{"days", p.plan.ready.days}}));
+  }
+  return {
+      {"earliest", iso(p.plan.ready.earliest)}, {"days", p.plan.ready.days}, {"because", because}};
+}
+
 Json numbers(const PlannedBuild& p) {
   const Plan& plan = p.plan;
   Json j;
@@ -88,6 +97,7 @@ Json numbers(const PlannedBuild& p) {
                  {"litter", litter(plan.layers.litter)}};
   j["mass"] = mass(plan.mass);
   j["water"] = water(plan.water);
+  j["ready"] = ready(p);
   j["pull_list"] = pull_list(plan.pull_list);
   j["findings"] = findings_array(p);
   return j;

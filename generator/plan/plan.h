@@ -81,6 +81,7 @@ struct Ready {
 };
 
 struct PullItem {
+  std::string use;   // background, drainage, separator, substrate, litter
   std::string item;  // material id
   double need = 0;
   std::string unit;  // L, m2, kg, piece

@@ -5,12 +5,12 @@
 namespace loamsheet {
 namespace {
 
-PullItem sheet_of(const std::string& material, SquareMetres need) {
-  return {material, need.v, "m2"};
+PullItem sheet_of(const std::string& use, const std::string& material, SquareMetres need) {
+  return {use, material, need.v, "m2"};
 }
 
-PullItem bulk_of(const std::string& material, Litres need) {
-  return {material, need.v, "L"};
+PullItem bulk_of(const std::string& use, const std::string& material, Litres need) {
+  return {use, material, need.v, "L"};
 }
 
 SquareMetres background_area(const Enclosure& enclosure) {
@@ -23,22 +23,24 @@ std::vector<PullItem> pull_list(const Build& build, const LayersPlan& plan) {
   std::vector<PullItem> list;
   const Enclosure& enclosure = build.enclosure;
   if (enclosure.background) {
-    list.push_back(sheet_of(enclosure.background->material, background_area(enclosure)));
+    list.push_back(
+        sheet_of("background", enclosure.background->material, background_area(enclosure)));
   }
   if (plan.drainage && plan.drainage->buy) {
-    list.push_back(bulk_of(build.layers.drainage.bulk.material, *plan.drainage->buy));
+    list.push_back(bulk_of("drainage", build.layers.drainage.bulk.material, *plan.drainage->buy));
   }
   if (plan.drainage && build.layers.drainage.kind == DrainageKind::raised_floor) {
-    list.push_back(sheet_of("raised-floor",
+    list.push_back(sheet_of("drainage", "raised-floor",
                             {plan.drainage->volume / volume({1}, build.layers.drainage.depth)}));
   }
   if (plan.separator) {
-    list.push_back(sheet_of(build.layers.separator->material, plan.separator->area));
+    list.push_back(sheet_of("separator", build.layers.separator->material, plan.separator->area));
   }
   for (const PartPlan& part : plan.substrate.parts) {
-    list.push_back(bulk_of(part.material, part.buy));
+    list.push_back(bulk_of("substrate", part.material, part.buy));
   }
-  if (plan.litter) list.push_back(bulk_of(build.layers.litter->bulk.material, plan.litter->buy));
+  if (plan.litter)
+    list.push_back(bulk_of("litter", build.layers.litter->bulk.material, plan.litter->buy));
   return list;
 }
 

@@ -1,0 +1,50 @@
+// enclosure: the tank, its openings and its stand, as checked.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/geometry.h"
+#include "base/span.h"
+#include "base/units.h"
+
+namespace loamsheet {
+
+enum class Shape { rectangle, bow_front, corner, hexagon, round, outline };
+
+struct Opening {
+  std::string name;
+  enum class Where { top, front, back, left, right } at = Where::top;
+  std::optional<Millimetres> lower_edge;  // none for the top
+  SquareMetres gross, free;
+  bool door = false, mesh = false;
+  std::optional<Box> over;  // the part of the top it covers, x-y in mm
+  Span where;
+};
+
+struct Background {
+  std::string material;
+  Millimetres thickness;
+};
+
+struct Walls {
+  std::string material;  // glass | acrylic | pvc | wood
+  Millimetres thickness;
+  KilogramsPerCubicMetre density;
+  bool toughened_base = false;
+};
+
+struct Enclosure {
+  Shape shape = Shape::rectangle;
+  Region footprint;                  // inside
+  Millimetres width, depth, height;  // inside box
+  Walls walls;
+  Millimetres sill;  // 'infinite' is the height when nothing opens at a side
+  std::vector<Opening> openings;
+  std::optional<Background> background;  // along the back wall
+  std::optional<Kilograms> stated_empty_mass;
+  std::optional<Kilograms> stand_rating;
+  Span height_at, sill_at, stand_at;
+};
+
+}  // namespace loamsheet

@@ -1,0 +1,71 @@
+// layers: what fills the tank from the floor up, as checked.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/span.h"
+#include "base/units.h"
+#include "check/known.h"
+
+namespace loamsheet {
+
+// A granular or fibrous material in a layer, with the constants that the plan needs.
+struct Bulk {
+  std::string material;
+  Range<KilogramsPerCubicMetre> dry_density;
+  Fraction voids;                          // drained free space
+  Fraction field_capacity;                 // by volume
+  Uncertain<Fraction> moisture_as_placed;  // by volume
+};
+
+enum class DrainageKind { none, granules, raised_floor };
+
+struct DrainageLayer {
+  DrainageKind kind = DrainageKind::none;
+  Bulk bulk;  // of the granules
+  Millimetres depth;
+  std::string outlet;  // siphon-tube | port | none
+  Span depth_at;
+};
+
+struct SeparatorLayer {
+  std::string material;
+  Millimetres turn_up;
+  double areal_kg_m2 = 0;
+};
+
+struct SubstratePart {
+  Bulk bulk;
+  Fraction share;  // of the mix's volume; the shares sum to 1
+};
+
+struct SubstrateLayer {
+  std::string mix;
+  std::string placed;  // dry | damp | ?
+  std::vector<SubstratePart> parts;
+  Millimetres front, back;
+  Fraction settling, hold_back;
+  Span front_at, back_at;
+};
+
+struct LitterLayer {
+  Bulk bulk;
+  Millimetres depth;
+};
+
+struct WaterArea {
+  enum class Side { left, right } side = Side::left;
+  Fraction floor;
+  Millimetres depth;
+};
+
+struct Layers {
+  DrainageLayer drainage;
+  std::optional<SeparatorLayer> separator;
+  SubstrateLayer substrate;
+  std::optional<LitterLayer> litter;
+  Fraction drainage_hold_back, litter_hold_back;  // held back of the other layers, too
+};
+
+}  // namespace loamsheet
