@@ -4,6 +4,8 @@
 
 #include <array>
 #include <memory>
+#include <span>
+#include <vector>
 
 #include "figure/figure.h"
 #include "type/type.h"
@@ -23,22 +25,25 @@ using SurfacePtr = std::unique_ptr<cairo_surface_t, SurfaceFree>;
 using ContextPtr = std::unique_ptr<cairo_t, ContextFree>;
 using FontFacePtr = std::unique_ptr<cairo_font_face_t, FontFaceFree>;
 
-// The three faces as Cairo knows them, from the bytes that the type stage measured.
+// The faces as Cairo knows them: those in use, cut to the glyphs that the figures need.
 class CanvasFaces {
  public:
-  explicit CanvasFaces(const Typefaces&);
+  CanvasFaces(const Typefaces&, std::span<const Figure>);
   ~CanvasFaces();
   CanvasFaces(const CanvasFaces&) = delete;
   CanvasFaces& operator=(const CanvasFaces&) = delete;
 
-  bool usable() const;
+  // What went wrong in opening them, if anything did.
+  const std::vector<Diagnostic>& problems() const { return problems_; }
   cairo_font_face_t* operator[](Face f) const { return faces_[static_cast<size_t>(f)].get(); }
   unsigned long glyph(Face, char32_t) const;
 
  private:
   struct Library;
+  bool open(size_t face, std::string bytes);
   std::unique_ptr<Library> library_;
   std::array<FontFacePtr, face_count> faces_;
+  std::vector<Diagnostic> problems_;
 };
 
 struct Canvas {
@@ -46,6 +51,8 @@ struct Canvas {
   const Typefaces& type;
   const CanvasFaces& faces;
 };
+
+Diagnostic broken(const std::string& what);  // a fault of the program, in drawing
 
 // Paints a figure in list order, its lower left corner at the canvas's lower left.
 void paint(const Canvas&, const Figure&);

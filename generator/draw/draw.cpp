@@ -15,16 +15,18 @@ constexpr double points_per_mm = 72 / 25.4, dots_per_mm = 200 / 25.4;
 // No clock may reach a file: Cairo writes this date unless it is given another.
 constexpr const char* fixed_date = "2000-01-01T00:00:00Z";
 
-Diagnostic broken(const std::string& what) {
-  Diagnostic d;
-  d.message = "the figure could not be drawn: " + what;
-  d.fault = Fault::internal;
-  return d;
-}
-
 cairo_status_t append(void* to, const unsigned char* data, unsigned length) {
   static_cast<std::string*>(to)->append(reinterpret_cast<const char*>(data), length);
   return CAIRO_STATUS_SUCCESS;
+}
+
+// Cairo numbers its surfaces through the whole run; a file must not tell how many came before.
+void name_surface(std::string& svg) {
+  const std::string start = "<g id=\"surface";
+  const size_t at = svg.find(start);
+  if (at == std::string::npos) return;
+  const size_t number = at + start.size();
+  svg.replace(number, svg.find('"', number) - number, "1");
 }
 
 // Paints on a surface with so many units a millimetre; says what went wrong, if anything did.
@@ -43,10 +45,6 @@ Outcome<std::string> result(cairo_status_t status, std::string bytes) {
   return {std::move(bytes), {}};
 }
 
-Outcome<std::string> no_faces() {
-  return failure<std::string>(broken("the faces do not open"));
-}
-
 cairo_status_t draw_pages(cairo_surface_t* pdf, const Figures& figures, const Typefaces& type,
                           const CanvasFaces& faces) {
   cairo_pdf_surface_restrict_to_version(pdf, CAIRO_PDF_VERSION_1_4);
@@ -63,9 +61,16 @@ cairo_status_t draw_pages(cairo_surface_t* pdf, const Figures& figures, const Ty
 
 }  // namespace
 
+Diagnostic broken(const std::string& what) {
+  Diagnostic d;
+  d.message = "the figure could not be drawn: " + what;
+  d.fault = Fault::internal;
+  return d;
+}
+
 Outcome<std::string> draw_pdf(const Figures& figures, const Typefaces& type) {
-  const CanvasFaces faces(type);
-  if (!faces.usable()) return no_faces();
+  const CanvasFaces faces(type, figures.all);
+  if (!faces.problems().empty()) return {std::nullopt, faces.problems()};
   std::string bytes;
   const SurfacePtr pdf(cairo_pdf_surface_create_for_stream(append, &bytes, 1, 1));
   const cairo_status_t status = draw_pages(pdf.get(), figures, type, faces);
@@ -73,20 +78,21 @@ Outcome<std::string> draw_pdf(const Figures& figures, const Typefaces& type) {
 }
 
 Outcome<std::string> draw_svg(const Figure& f, const Typefaces& type) {
-  const CanvasFaces faces(type);
-  if (!faces.usable()) return no_faces();
+  const CanvasFaces faces(type, {&f, 1});
+  if (!faces.problems().empty()) return {std::nullopt, faces.problems()};
   std::string bytes;
   const SurfacePtr svg(cairo_svg_surface_create_for_stream(append, &bytes, f.width * points_per_mm,
                                                            f.height * points_per_mm));
   cairo_status_t status = paint_on(svg.get(), points_per_mm, f, {type, faces});
   cairo_surface_finish(svg.get());
   if (status == CAIRO_STATUS_SUCCESS) status = cairo_surface_status(svg.get());
+  name_surface(bytes);
   return result(status, std::move(bytes));
 }
 
 Outcome<std::string> draw_png(const Figure& f, const Typefaces& type) {
-  const CanvasFaces faces(type);
-  if (!faces.usable()) return no_faces();
+  const CanvasFaces faces(type, {&f, 1});
+  if (!faces.problems().empty()) return {std::nullopt, faces.problems()};
   const SurfacePtr image(cairo_image_surface_create(
       CAIRO_FORMAT_RGB24, static_cast<int>(std::ceil(f.width * dots_per_mm)),
       static_cast<int>(std::ceil(f.height * dots_per_mm))));

@@ -2,69 +2,88 @@
 #include <cairo-ft.h>
 #include FT_MODULE_H
 
+#include "base/text.h"
 #include "draw/canvas.h"
 
 namespace loamsheet {
 
-// FreeType's objects are counted, since Cairo may keep a face beyond this object's life.
 struct CanvasFaces::Library {
   FT_Library library = nullptr;
-  std::array<FT_Face, face_count> faces{};
+  std::array<FT_Face, face_count> faces{};  // owned by Cairo's faces
 };
 
 namespace {
 
-cairo_user_data_key_t face_key, library_key;
+cairo_user_data_key_t held_key;
 
-void done_face(void* face) {
-  FT_Done_Face(static_cast<FT_Face>(face));
-}
-void done_library(void* library) {
-  FT_Done_Library(static_cast<FT_Library>(library));
-}
-
-// Hinting is off, so that outlines lie where the measures say.
-FontFacePtr wrapped(FT_Library library, FT_Face face) {
-  FontFacePtr wrapped(cairo_ft_font_face_create_for_ft_face(face, FT_LOAD_NO_HINTING));
-  FT_Reference_Face(face);
-  FT_Reference_Library(library);
-  cairo_font_face_set_user_data(wrapped.get(), &library_key, library, done_library);
-  cairo_font_face_set_user_data(wrapped.get(), &face_key, face, done_face);
-  return wrapped;
-}
-
-FT_Face opened(FT_Library library, const std::string& bytes) {
+// What a Cairo face needs as long as Cairo keeps it, which may be longer than the drawing lasts.
+struct Held {
+  std::string bytes;
+  FT_Library library;
   FT_Face face = nullptr;
-  const auto* data = reinterpret_cast<const FT_Byte*>(bytes.data());
-  if (FT_New_Memory_Face(library, data, static_cast<FT_Long>(bytes.size()), 0, &face) != 0) {
-    return nullptr;
+  Held(std::string b, FT_Library l) : bytes(std::move(b)), library(l) { FT_Reference_Library(l); }
+  Held(const Held&) = delete;
+  Held& operator=(const Held&) = delete;
+  ~Held() {
+    if (face) FT_Done_Face(face);
+    FT_Done_Library(library);
   }
-  return face;
+};
+
+bool load(Held& held) {
+  const auto* data = reinterpret_cast<const FT_Byte*>(held.bytes.data());
+  return FT_New_Memory_Face(held.library, data, static_cast<FT_Long>(held.bytes.size()), 0,
+                            &held.face) == 0;
+}
+
+void drop(void* held) {
+  delete static_cast<Held*>(held);
+}
+
+using Used = std::array<std::set<char32_t>, face_count>;
+
+Used used_in(std::span<const Figure> figures) {
+  Used used;
+  for (const Figure& f : figures) {
+    for (const Mark& m : f.marks) {
+      const auto* label = std::get_if<Label>(&m);
+      if (!label) continue;
+      for (char32_t c : decoded(label->text)) used[static_cast<size_t>(label->face)].insert(c);
+    }
+  }
+  return used;
 }
 
 }  // namespace
 
-CanvasFaces::CanvasFaces(const Typefaces& type) : library_(std::make_unique<Library>()) {
-  if (FT_Init_FreeType(&library_->library) != 0) return;
-  for (size_t i = 0; i < face_count; ++i) {
-    library_->faces[i] = opened(library_->library, type.bytes(static_cast<Face>(i)));
-    if (library_->faces[i]) faces_[i] = wrapped(library_->library, library_->faces[i]);
+CanvasFaces::CanvasFaces(const Typefaces& type, std::span<const Figure> figures)
+    : library_(std::make_unique<Library>()) {
+  if (FT_Init_FreeType(&library_->library) != 0) problems_.push_back(broken("no FreeType"));
+  const Used used = used_in(figures);
+  for (size_t i = 0; i < face_count && problems_.empty(); ++i) {
+    if (used[i].empty()) continue;
+    Outcome<std::string> cut = type.cut(static_cast<Face>(i), used[i]);
+    if (!cut)
+      problems_ = std::move(cut.messages);
+    else if (!open(i, std::move(*cut.value)))
+      problems_.push_back(broken("a face does not open"));
   }
 }
 
 CanvasFaces::~CanvasFaces() {
   for (auto& face : faces_) face.reset();
-  for (FT_Face face : library_->faces) {
-    if (face) FT_Done_Face(face);
-  }
   if (library_->library) FT_Done_Library(library_->library);
 }
 
-bool CanvasFaces::usable() const {
-  for (const auto& face : faces_) {
-    if (!face || cairo_font_face_status(face.get()) != CAIRO_STATUS_SUCCESS) return false;
-  }
-  return true;
+// Hinting is off, so that outlines lie where the measures say.
+bool CanvasFaces::open(size_t i, std::string bytes) {
+  auto held = std::make_unique<Held>(std::move(bytes), library_->library);
+  if (!load(*held)) return false;
+  library_->faces[i] = held->face;
+  faces_[i].reset(cairo_ft_font_face_create_for_ft_face(held->face, FT_LOAD_NO_HINTING));
+  if (cairo_font_face_status(faces_[i].get()) != CAIRO_STATUS_SUCCESS) return false;
+  return cairo_font_face_set_user_data(faces_[i].get(), &held_key, held.release(), drop) ==
+         CAIRO_STATUS_SUCCESS;
 }
 
 unsigned long CanvasFaces::glyph(Face f, char32_t c) const {

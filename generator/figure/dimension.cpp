@@ -13,7 +13,7 @@ constexpr double gap = 0.9;          // from the object to its extension line
 constexpr double past = 8 * 0.18;    // extension lines run 8 line widths past
 constexpr double stroke_half = 0.9;  // of an oblique stroke, in x and y
 constexpr double value_gap = 0.7;    // from the line to the value's box
-constexpr double clear = 1.2;        // free length beside a value that fits
+constexpr double clear = 2.4;        // length beside a value, for the oblique strokes
 
 Marks oblique(Point at) {
   return {line({at.x - stroke_half, at.y - stroke_half}, {at.x + stroke_half, at.y + stroke_half},

@@ -18,7 +18,7 @@ constexpr double level_line = 6.6;   // from the floor to the width's line
 constexpr double heading_gap = 2.4;  // from a view's top to its heading's base line
 constexpr double fan = 6.5;          // for the leaders to slant in
 constexpr double between_views = 5.0;
-constexpr double above_layers = 7.0;  // of a section that is broken off
+constexpr double above_layers = 4.5;  // of a section that is broken off
 constexpr double large_print = 1.25;
 
 enum class Arrangement { beside, below, below_broken_off };
@@ -125,8 +125,8 @@ Marks arranged_below(const Trial& t) {
   shift(section, 0, extent(out).bottom - between_views - extent(section).top);
   const double right = std::max(t.tank.width + t.tank.wall, extent(section).right);
   Column column;
-  column.edge = t.tank.width + t.tank.wall + 1.2;
-  column.left = right + 1.2 + fan;
+  column.edge = right + 1.2;  // beyond the section's dimensions, too
+  column.left = column.edge + fan;
   column.width = std::max(31.0, std::min(46.0, t.in.room_width + extent(out).left - column.left));
   column.limits = {extent(section).bottom, t.tank.height + 2};
   add(out, place_labels(t.in.type, t.size, targets, column));

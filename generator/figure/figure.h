@@ -20,6 +20,7 @@ struct Pen {
   double width = 0.18;         // mm, after ISO 128-2: 0.18, 0.25, 0.35, 0.5, 0.7
   double grey = 0;             // 0 black to 1 white
   std::vector<double> dashes;  // mm; empty: continuous
+  bool operator==(const Pen&) const = default;
 };
 
 struct Stroke {  // an open or closed line through points

@@ -158,11 +158,15 @@ Point opening_anchor(const Tank& t, const Opening& o) {
   return {t.width - first_dot, middle};
 }
 
-// Moved down until no other dot lies at nearly the same height.
+// Moved up or down as little as keeps it off the heights of the other dots.
 Point apart(Point at, const std::vector<Target>& others) {
-  const auto near = [&](const Target& o) { return std::fabs(o.at.y - at.y) < 0.6; };
-  while (std::any_of(others.begin(), others.end(), near)) at.y -= 0.3;
-  return at;
+  const auto taken = [&](double y) {
+    const auto near = [&](const Target& o) { return std::fabs(o.at.y - y) < 0.6; };
+    return std::any_of(others.begin(), others.end(), near);
+  };
+  double off = 0;
+  while (taken(at.y + off)) off = off > 0 ? -off : 0.3 - off;
+  return {at.x, at.y + off};
 }
 
 void aim_at_fittings(Drawing& d, const Tank& t) {

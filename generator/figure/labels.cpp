@@ -8,7 +8,7 @@ namespace loamsheet {
 namespace {
 
 // mm: between labels, between leaders at the column's edge, from a leader's end to its text.
-constexpr double label_gap = 1.3, leader_gap = 0.7, text_gap = 0.9;
+constexpr double label_gap = 1.3, leader_gap = 0.3, text_gap = 0.9;
 
 struct Block {
   std::vector<Text> lines;
@@ -50,16 +50,17 @@ std::vector<double> block_centres(const Typefaces& type, const std::vector<Targe
   return spread(pieces, label_gap, limits);
 }
 
-// Heights at which the leaders leave the view: as the targets lie, but apart from each other.
-std::vector<double> leaving_heights(const std::vector<Target>& targets) {
+// Level leaders at different heights never cross, nor do the slants of a fan in the same order;
+// dots at the same height are moved apart by less than they are large.
+void part(std::vector<Target>& targets) {
   std::vector<Piece> pieces;
   for (const Target& t : targets) pieces.push_back({t.at.y, 0});
-  return spread(pieces, leader_gap, {-1e9, 1e9});
+  const auto heights = spread(pieces, leader_gap, {-1e9, 1e9});
+  for (size_t i = 0; i < targets.size(); ++i) targets[i].at.y = heights[i];
 }
 
 struct Placed {
   const Target& target;
-  double leaves;  // height of the leader at the column's edge
   double centre;  // of the block
 };
 
@@ -70,7 +71,7 @@ void place(Marks& out, const Typefaces& type, const Block& block, const Placed& 
   const FaceMetrics m = type.metrics(first.face);
   double base = p.centre + block.height(type) / 2 - m.cap_height * 1.08 * em;
   const Point end{column.left - text_gap, base + m.x_height * em / 2};
-  out.push_back(Leader{{end, {column.edge, p.leaves}, p.target.at}, pen::narrow});
+  out.push_back(Leader{{end, {column.edge, p.target.at.y}, p.target.at}, pen::narrow});
   for (const Text& line : block.lines) {
     out.push_back(label_at(type, line, {column.left, base}));
     base -= pitch_mm(line);
@@ -86,13 +87,13 @@ bool above(const Target& a, const Target& b) {
 Marks place_labels(const Typefaces& type, const Lettering& size, std::vector<Target> targets,
                    const Column& column) {
   std::stable_sort(targets.begin(), targets.end(), above);
+  part(targets);
   std::vector<Block> blocks;
   for (const Target& t : targets) blocks.push_back(block_of(type, size, t, column.width));
   const auto centres = block_centres(type, targets, blocks, column.limits);
-  const auto leaving = leaving_heights(targets);
   Marks out;
   for (size_t i = 0; i < targets.size(); ++i) {
-    place(out, type, blocks[i], {targets[i], leaving[i], centres[i]}, column);
+    place(out, type, blocks[i], {targets[i], centres[i]}, column);
   }
   return out;
 }

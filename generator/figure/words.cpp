@@ -121,8 +121,8 @@ std::vector<std::string> fitting_sentences(const FigureInput& in) {
                                                  {"thickness", e.background->thickness}}));
   }
   for (const Opening& o : e.openings) {
-    out.push_back(in.wording.say("figure.alt-opening",
-                                 {{"name", o.name}, {"detail", opening_label(in, o).detail}}));
+    out.push_back(in.wording.say("figure.alt-opening", {{"name", capital(o.name)},
+                                                        {"detail", opening_label(in, o).detail}}));
   }
   for (const Standing& s : in.build.standing) {
     out.push_back(in.wording.say("figure.alt-standing-thing",

@@ -1,5 +1,7 @@
 #include "examples.h"
 
+#include <algorithm>
+
 #include "base/text.h"
 
 namespace loamsheet::examples {
@@ -92,7 +94,8 @@ Example arid(const Size& size) {
   Layers& l = x.build.layers;
   l.substrate.mix = "arid-sand";
   l.substrate.parts = {part("sand", 0.8), part("clay-powder", 0.2)};
-  l.substrate.front = 180_mm, l.substrate.back = 250_mm;
+  l.substrate.front = {std::min(180.0, 0.3 * size.height.v)};
+  l.substrate.back = {std::min(250.0, 0.42 * size.height.v)};
   settle(x);
   return x;
 }

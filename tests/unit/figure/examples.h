@@ -21,7 +21,8 @@ struct Size {
 // oak leaves, water in the drainage, a mesh lid at the back, a slot and doors in front.
 Example humid(const Size& = {900_mm, 450_mm, 600_mm});
 
-// Deep sand from 180 to 250 mm, nothing else; mesh vents left and right, a mesh top.
+// Deep sand from 180 to 250 mm (less in a low tank), nothing else; mesh vents left and right, a
+// mesh top.
 Example arid(const Size& = {1200_mm, 600_mm, 600_mm});
 
 // Another footprint for an example.
