@@ -1,14 +1,26 @@
 // faces: FreeType faces in memory, wrapped for Cairo.
 #include <cairo-ft.h>
-#include FT_MODULE_H
 
 #include "base/text.h"
 #include "draw/canvas.h"
 
 namespace loamsheet {
 
-struct CanvasFaces::Library {
+namespace {
+
+// Shared, since Cairo may keep a face longer than the drawing lasts.
+using LibraryPtr = std::shared_ptr<FT_LibraryRec_>;
+
+LibraryPtr new_library() {
   FT_Library library = nullptr;
+  if (FT_Init_FreeType(&library) != 0) return nullptr;
+  return {library, FT_Done_FreeType};
+}
+
+}  // namespace
+
+struct CanvasFaces::Library {
+  LibraryPtr library = new_library();
   std::array<FT_Face, face_count> faces{};  // owned by Cairo's faces
 };
 
@@ -16,23 +28,22 @@ namespace {
 
 cairo_user_data_key_t held_key;
 
-// What a Cairo face needs as long as Cairo keeps it, which may be longer than the drawing lasts.
+// What a Cairo face needs as long as Cairo keeps it.
 struct Held {
   std::string bytes;
-  FT_Library library;
+  LibraryPtr library;
   FT_Face face = nullptr;
-  Held(std::string b, FT_Library l) : bytes(std::move(b)), library(l) { FT_Reference_Library(l); }
+  Held(std::string b, LibraryPtr l) : bytes(std::move(b)), library(std::move(l)) {}
   Held(const Held&) = delete;
   Held& operator=(const Held&) = delete;
   ~Held() {
     if (face) FT_Done_Face(face);
-    FT_Done_Library(library);
   }
 };
 
 bool load(Held& held) {
   const auto* data = reinterpret_cast<const FT_Byte*>(held.bytes.data());
-  return FT_New_Memory_Face(held.library, data, static_cast<FT_Long>(held.bytes.size()), 0,
+  return FT_New_Memory_Face(held.library.get(), data, static_cast<FT_Long>(held.bytes.size()), 0,
                             &held.face) == 0;
 }
 
@@ -58,7 +69,7 @@ Used used_in(std::span<const Figure> figures) {
 
 CanvasFaces::CanvasFaces(const Typefaces& type, std::span<const Figure> figures)
     : library_(std::make_unique<Library>()) {
-  if (FT_Init_FreeType(&library_->library) != 0) problems_.push_back(broken("no FreeType"));
+  if (!library_->library) problems_.push_back(broken("no FreeType"));
   const Used used = used_in(figures);
   for (size_t i = 0; i < face_count && problems_.empty(); ++i) {
     if (used[i].empty()) continue;
@@ -70,10 +81,7 @@ CanvasFaces::CanvasFaces(const Typefaces& type, std::span<const Figure> figures)
   }
 }
 
-CanvasFaces::~CanvasFaces() {
-  for (auto& face : faces_) face.reset();
-  if (library_->library) FT_Done_Library(library_->library);
-}
+CanvasFaces::~CanvasFaces() = default;
 
 // Hinting is off, so that outlines lie where the measures say.
 bool CanvasFaces::open(size_t i, std::string bytes) {

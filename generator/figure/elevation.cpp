@@ -14,11 +14,12 @@ namespace {
 // mm on paper.
 constexpr double first_line = 5.0;   // from an object to its first dimension line
 constexpr double next_line = 6.2;    // from one dimension line to the next
-constexpr double level_line = 6.6;   // from the floor to the width's line
-constexpr double heading_gap = 2.4;  // from a view's top to its heading's base line
+constexpr double level_line = 5.8;   // from the floor to the width's line
+constexpr double heading_gap = 2.2;  // from a view's top to its heading's base line
 constexpr double fan = 6.5;          // for the leaders to slant in
-constexpr double between_views = 5.0;
-constexpr double above_layers = 4.5;  // of a section that is broken off
+constexpr double between_views = 3.2;
+constexpr double above_layers = 3.5;  // of a section that is broken off
+constexpr double note_line = 4.2;     // from the drawing to the notes' first base line
 constexpr double large_print = 1.25;
 
 enum class Arrangement { beside, below, below_broken_off };
@@ -107,7 +108,7 @@ Marks arranged_beside(const Trial& t) {
   Column column;
   column.edge = t.tank.width + t.tank.wall + 1.2;
   column.left = column.edge + fan;
-  column.width = 33 * t.size.label / 8;
+  column.width = 35 * t.size.label / 8;
   column.limits = {-t.tank.wall - level_line, std::max(t.tank.height, 60.0) + 1};
   Marks labels = place_labels(t.in.type, t.size, targets, column);
   Marks section = section_with_dimensions(t);
@@ -134,16 +135,39 @@ Marks arranged_below(const Trial& t) {
   return out;
 }
 
-void add_notes(Marks& marks, const Trial& t) {
-  const Box box = extent(marks);
-  double base = box.bottom - 5;
+std::vector<Text> note_lines(const Trial& t) {
   std::vector<std::string> said = notes(t.in, static_cast<int>(t.tank.scale));
   if (t.naming == Naming::layers_only) said.push_back(t.in.wording.say("figure.note-unnamed"));
-  for (const std::string& note : said) {
-    const Text text{note, t.size.note};
-    marks.push_back(label_at(t.in.type, text, {box.left, base}));
-    base -= pitch_mm(text);
+  std::vector<Text> lines;
+  for (std::string& words : said) lines.push_back({std::move(words), t.size.note});
+  return lines;
+}
+
+bool is_free(const Marks& marks, const Box& box) {
+  const auto meets = [&](const Mark& m) { return extent(m).overlaps(box, 1); };
+  return std::none_of(marks.begin(), marks.end(), meets);
+}
+
+// Lines of text from a first base line downwards.
+Marks text_block(const Typefaces& type, const std::vector<Text>& lines, Point first) {
+  Marks out;
+  for (const Text& text : lines) {
+    out.push_back(label_at(type, text, first));
+    first.y -= pitch_mm(text);
   }
+  return out;
+}
+
+// Under everything; or in the lower right, where a section under the front view leaves room.
+void add_notes(Marks& marks, const Trial& t) {
+  const auto lines = note_lines(t);
+  const Box box = extent(marks);
+  Marks block = text_block(t.in.type, lines, {box.left, box.bottom - note_line});
+  const Box at = extent(block);
+  const double right = box.right - at.right, up = box.bottom - at.bottom;
+  const Box corner{at.left + right, at.bottom + up, at.right + right, at.top + up};
+  if (right > 0 && is_free(marks, corner)) shift(block, right, up);
+  add(marks, std::move(block));
 }
 
 Figure framed(Marks marks, const Trial& t) {

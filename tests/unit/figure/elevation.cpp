@@ -121,6 +121,7 @@ TEST_CASE("the scale is the largest preferred one that fits") {
   CHECK(drawn(humid({900_mm, 450_mm, 600_mm})).scale == 10);
   CHECK(drawn(humid({200_mm, 200_mm, 250_mm})).scale == 5);
   CHECK(drawn(humid({450_mm, 450_mm, 750_mm})).scale == 10);
+  CHECK(drawn(arid()).scale == 10);
   CHECK(drawn(humid({2000_mm, 700_mm, 600_mm})).scale == 20);
 }
 
