@@ -9,10 +9,9 @@ Span whole_file(const std::string& path) {
 }
 
 std::optional<DataFile> data_file(World& world, const std::string& name, Sink& sink) {
-  const std::string path = world.data(name);
-  auto text = world.read(path);
-  if (text) return DataFile{path, std::move(*text)};
-  sink.add({.where = whole_file(path),
+  auto text = world.read(world.data(name));
+  if (text) return DataFile{name, std::move(*text)};
+  sink.add({.where = whole_file(name),
             .message = "cannot be read",
             .hint = "the installation is not complete; it should hold " + name,
             .fault = Fault::file});

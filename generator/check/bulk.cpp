@@ -8,7 +8,12 @@ class Constants {
  public:
   Constants(Checking& c, const Material& m, const Span& where) : c_(c), m_(m), where_(where) {}
 
-  Range<KilogramsPerCubicMetre> density() const { return value(m_.dry_density, "dry_density"); }
+  // The middle of what the catalogue states: the nominal density that masses are worked with.
+  Range<KilogramsPerCubicMetre> density() const {
+    const auto stated = value(m_.dry_density, "dry_density");
+    const auto nominal = (stated.low + stated.high) / 2;
+    return {nominal, nominal};
+  }
   Fraction voids() const { return value(m_.voids, "voids"); }
 
   // Stated, or what the pores hold beside the voids.

@@ -99,6 +99,7 @@ Placed placed_of(const Checking& c) {
 
 void take_parts(Checking& c, const Mix& mix, const Span& where, SubstrateLayer& layer) {
   const Placed placed = placed_of(c);
+  layer.placed = placed.unknown < 0 ? c.root.text("layers.substrate.placed").value_or("") : "?";
   double sum = 0;
   for (const MixPart& part : mix.parts) sum += part.parts;
   for (const MixPart& part : mix.parts) {

@@ -118,6 +118,14 @@ const Opening* lowest_side(const std::vector<Opening>& openings) {
   return lowest;
 }
 
+// The lower edge in the words and units in which the spec gives it.
+std::string edge_as_typed(const Checking& c, const Opening& opening) {
+  for (const Node& n : c.root.find("enclosure.openings")->items) {
+    if (n.text("name") == opening.name) return n.find("at")->typed;
+  }
+  return length_text(*opening.lower_edge);
+}
+
 void check_sill(Checking& c) {
   Enclosure& e = c.build.enclosure;
   const Opening* lowest = lowest_side(e.openings);
@@ -126,7 +134,7 @@ void check_sill(Checking& c) {
   e.sill = stated ? Millimetres{*stated} : worked_out;
   e.sill_at = stated ? place_of(c.root, "enclosure.sill") : lowest ? lowest->where : e.height_at;
   if (!stated) {
-    c.build.assumed.push_back({"enclosure.sill", length_text(worked_out), "default"});
+    if (lowest) c.build.assumed.push_back({"enclosure.sill", edge_as_typed(c, *lowest), "default"});
   } else if (e.sill > e.height) {
     c.error(e.sill_at,
             "the sill (" + length_text(e.sill) + ") is higher than the tank (" +

@@ -29,7 +29,9 @@ void Session::words(std::string_view text) {
 std::string Session::line_of(const std::string& file, int line) {
   const auto known = lines_.find(file);
   if (known == lines_.end()) {
-    lines_[file] = split(world.read(file).value_or(""), '\n');
+    auto text = world.read(file);
+    if (!text) text = world.read(world.data(file));  // one of the program's own
+    lines_[file] = split(text.value_or(""), '\n');
     return line_of(file, line);
   }
   const auto& lines = known->second;

@@ -1,12 +1,19 @@
 #include "compose/findings.h"
 
+#include "compose/words.h"
+
 namespace loamsheet {
 namespace {
 
-Args worded(const Finding& finding) {
+Arg worded(const std::string& slot, const FindingArg& value, const Wording& wording) {
+  if (slot == "input") return key_name(wording, std::get<std::string>(value));
+  return std::visit([](const auto& v) { return Arg(v); }, value);
+}
+
+Args worded(const Finding& finding, const Wording& wording) {
   Args args;
   for (const auto& [slot, value] : finding.args) {
-    args.emplace_back(slot, std::visit([](const auto& v) { return Arg(v); }, value));
+    args.emplace_back(slot, worded(slot, value, wording));
   }
   return args;
 }
@@ -15,7 +22,7 @@ Args worded(const Finding& finding) {
 
 SpokenFinding speak(const Finding& finding, const Build& build, const Wording& wording) {
   const std::string name = "findings." + finding.rule;
-  const Args args = worded(finding);
+  const Args args = worded(finding, wording);
   Span where = finding.where;
   if (where.file.empty()) where.file = build.spec_file;
   return {name_of(finding.weight),

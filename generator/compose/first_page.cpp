@@ -24,9 +24,9 @@ std::string summary(const ComposeInput& in) {
   const Wording& w = in.wording;
   std::vector<std::string> animals;
   for (const auto& animal : in.build.animals) {
-    animals.push_back(w.say(
-        "build.summary-animal",
-        {{"count", animal.count}, {"name", in.catalogue.animals.at(animal.id).common_name}}));
+    animals.push_back(
+        w.say("build.summary-animal",
+              {{"count", animal.count}, {"name", in.catalogue.animals.at(animal.id).common_name}}));
   }
   if (animals.empty()) return capitalised(w.say("build.summary-empty", {{"tank", tank(in)}}));
   return capitalised(w.say("build.summary", {{"animals", listed(w, animals)}, {"tank", tank(in)}}));
@@ -139,8 +139,8 @@ void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
   if (in.build.unknowns.empty()) return;
   blocks.push_back(Heading{2, in.wording.say("build.blanks")});
   for (const auto& unknown : in.build.unknowns) {
-    blocks.push_back(Blank{
-        plain(in.wording.say("build.blank", {{"what", unknown.key}, {"shown", unknown.shown}}))});
+    blocks.push_back(Blank{plain(in.wording.say(
+        "build.blank", {{"what", key_name(in.wording, unknown.key)}, {"shown", unknown.shown}}))});
   }
 }
 

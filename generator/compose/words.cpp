@@ -21,6 +21,11 @@ std::string material_name(const Wording& wording, const std::string& id) {
   return spaced;
 }
 
+std::string key_name(const Wording& wording, const std::string& key) {
+  const std::string name = "unknown." + key;
+  return wording.knows(name) ? wording.say(name) : key;
+}
+
 std::string capitalised(std::string text) {
   if (!text.empty() && static_cast<unsigned char>(text[0]) < 0x80) {
     text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));

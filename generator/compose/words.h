@@ -16,6 +16,9 @@ Words bold(std::string text);
 // goes by its id with blanks for hyphens.
 std::string material_name(const Wording&, const std::string& id);
 
+// What a key of the spec that may be unknown is called on paper; otherwise the key itself.
+std::string key_name(const Wording&, const std::string& key);
+
 // The first letter as a capital.
 std::string capitalised(std::string text);
 

@@ -46,7 +46,8 @@ Outcome<std::vector<Attachment>> attachments(World& world, const Planned& p,
   if (options.archive == Archive::plain) return {std::vector<Attachment>{}, {}};
   Sink sink;
   std::vector<Attachment> files;
-  files.push_back({base_name(p.spec.file), "application/yaml", spec_description, p.spec.text});
+  files.push_back(
+      {base_name(p.spec.file), "application/yaml", std::string(spec_description), p.spec.text});
   if (options.customer_copy) {
     auto cut = taken(customer_spec(p.spec, p.wording.say("sheet.customer-spec")), sink);
     if (cut) files.front().bytes = std::move(*cut);

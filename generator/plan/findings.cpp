@@ -27,7 +27,7 @@ Found input_findings(const Build& build) {
     found.push_back({Weight::caution,
                      "value-unknown",
                      unknown.where,
-                     {{"key", unknown.key}, {"range", unknown.shown}, {"from", unknown.from}}});
+                     {{"input", unknown.key}, {"range", unknown.shown}, {"from", unknown.from}}});
   }
   for (const NotUsedYet& key : build.not_used) {
     found.push_back({Weight::note, "not-used-yet", key.where, {{"key", key.key}}});

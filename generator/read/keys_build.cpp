@@ -52,7 +52,6 @@ constexpr std::array rows{
         .example = "shop"},
     Key{.path = "build.moves_on",
         .kind = Kind::date,
-        .flags = later,
         .help = "The day on which a vivarium built in the shop is moved.",
         .example = "2026-04-18",
         .when = "where=shop"},

@@ -143,8 +143,8 @@ std::string as_id(std::string_view text) {
 }
 
 Reading read_leaf(const Key& key, const std::string& text, bool quoted) {
+  if (text == "?" && key.has(flag::unknown_ok)) return right(Unknown{});
   if (text == "?" && !quoted) {
-    if (key.has(flag::unknown_ok)) return right(Unknown{});
     return wrong("'?' is not taken for this value", "no plan can be made without it");
   }
   switch (key.kind) {

@@ -12,8 +12,9 @@ namespace {
 
 constexpr std::string_view ending = ".yaml";
 
-std::string own_path(World& world, const std::string& name) {
-  return world.data("specs/profiles/" + name + std::string(ending));
+// The name, among the program's own data, of a profile that comes with it.
+std::string own_name(const std::string& name) {
+  return "specs/profiles/" + name + std::string(ending);
 }
 
 std::string folder_of(const std::string& path) {
@@ -28,7 +29,7 @@ std::string beside(const std::string& folder) {
 std::vector<std::string> folders(World& world, const ProfilePlaces& places) {
   std::vector<std::string> out{beside(places.spec_folder)};
   if (!places.shop_folder.empty()) out.push_back(places.shop_folder);
-  out.push_back(folder_of(own_path(world, "any")));
+  out.push_back(folder_of(world.data(own_name("any"))));
   return out;
 }
 
@@ -60,8 +61,9 @@ void report_missing(World& world, const Node& use, const ProfilePlaces& places, 
   out.add(std::move(d));
 }
 
+// A profile of the program's own is shown by its name among the data, not by where that lies.
 struct Found {
-  std::string path, text;
+  std::string path, text, shown;
 };
 
 std::optional<Found> find_profile(World& world, const std::string& name,
@@ -69,11 +71,12 @@ std::optional<Found> find_profile(World& world, const std::string& name,
   const std::string file = '/' + name + std::string(ending);
   std::vector<std::string> paths{beside(places.spec_folder) + file};
   if (!places.shop_folder.empty()) paths.push_back(places.shop_folder + file);
-  paths.push_back(own_path(world, name));
   for (const auto& path : paths) {
-    if (auto text = world.read(path)) return Found{path, std::move(*text)};
+    if (auto text = world.read(path)) return Found{path, std::move(*text), path};
   }
-  return std::nullopt;
+  const std::string own = world.data(own_name(name));
+  auto text = world.read(own);
+  return text ? std::optional(Found{own, std::move(*text), own_name(name)}) : std::nullopt;
 }
 
 void set_origin(Node& node, const std::string& origin) {
@@ -96,7 +99,7 @@ void check_head(const Node& root, Complaints& out) {
 }
 
 Node read_one(const Found& found, Complaints& out) {
-  const Source source(found.path, found.text);
+  const Source source(found.shown, found.text);
   RawDocument raw = parse_yaml(source);
   Node root;
   root.form = Node::Form::map;
@@ -104,7 +107,7 @@ Node read_one(const Found& found, Complaints& out) {
   out.add(std::move(raw.problems));
   if (!read) return root;
   root = conform(source, raw.root, {profile_keys(), Document::profile}, out);
-  root.where.file = found.path;
+  root.where.file = found.shown;
   check_head(root, out);
   return root;
 }

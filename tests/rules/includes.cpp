@@ -45,6 +45,7 @@ std::vector<Include> includes(const tree::fs::path& file) {
   for (const auto& line : tree::lines_of(file)) {
     if (!line.starts_with("#include ")) continue;
     const bool angled = line[9] == '<';
+    if (!angled && line[9] != '"') continue;  // a macro of FreeType's
     const auto end = line.find(angled ? '>' : '"', 10);
     found.push_back({line.substr(10, end - 10), angled});
   }

@@ -143,7 +143,7 @@ pull tree-fern-fibre 24.324 L
 pull orchid-bark 8.108 L
 pull oak-leaves 4.455 L
 ready 2026-04-06 day 30 after-planting
-caution value-unknown 32:90 key=layers.substrate.placed range=dry–damp from=catalogue
+caution value-unknown 32:90 input=layers.substrate.placed range=dry–damp from=catalogue
 note not-used-yet 24:30 key=room.humidity
 )");
 }
