@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <set>
 
+#include "base/text.h"
 #include "compose/findings.h"
 #include "compose/parts.h"
 #include "compose/words.h"
@@ -52,18 +53,54 @@ void add_not_used(const ComposeInput& in, std::vector<Block>& blocks) {
       Paragraph{plain(w.say("cautions.not-used", {{"keys", listed(w, keys)}})), false});
 }
 
+// Assumed values by where they are from, then by the group of their key, each in the order of the
+// first: "tank-60x45x45, revision 1" has "enclosure.walls" with "material glass" and the like.
+using Group = std::pair<std::string, std::vector<std::string>>;
+
+std::vector<std::string>& group_of(std::vector<Group>& groups, const std::string& name) {
+  const auto named = [&](const Group& g) { return g.first == name; };
+  auto group = std::find_if(groups.begin(), groups.end(), named);
+  if (group == groups.end()) group = groups.insert(groups.end(), {name, {}});
+  return group->second;
+}
+
+std::vector<Group> by_key(const ComposeInput& in, const std::string& from) {
+  std::vector<Group> groups;
+  for (const auto& a : in.build.assumed) {
+    if (a.from != from) continue;
+    const auto dot = a.key.rfind('.');
+    const std::string parent = dot == std::string::npos ? "" : a.key.substr(0, dot);
+    const std::string leaf = dot == std::string::npos ? a.key : a.key.substr(dot + 1);
+    group_of(groups, parent)
+        .push_back(in.wording.say("cautions.assumed-one", {{"key", leaf}, {"value", a.value}}));
+  }
+  return groups;
+}
+
+std::string assumed_from(const ComposeInput& in, const std::string& from) {
+  const Wording& w = in.wording;
+  std::vector<std::string> said;
+  for (const auto& [parent, values] : by_key(in, from)) {
+    const std::string listed = join(values, w.say("cautions.assumed-and"));
+    said.push_back(parent.empty()
+                       ? listed
+                       : w.say("cautions.assumed-group", {{"group", parent}, {"values", listed}}));
+  }
+  return join(said, w.say("cautions.assumed-between"));
+}
+
 void add_assumed(const ComposeInput& in, std::vector<Block>& blocks) {
   if (in.build.assumed.empty()) return;
-  const Wording& w = in.wording;
-  Table table;
-  table.columns = {{w.say("cautions.key"), false, 3},
-                   {w.say("cautions.value"), false, 3},
-                   {w.say("cautions.from"), false, 2}};
-  for (const auto& a : in.build.assumed) {
-    table.rows.push_back({plain(a.key), plain(a.value), plain(a.from)});
+  std::vector<Group> origins;
+  for (const auto& a : in.build.assumed) group_of(origins, a.from);
+  BulletList list;
+  for (const auto& origin : origins) {
+    const std::string& from = origin.first;
+    list.items.push_back(
+        {{from + ": ", Face::bold}, {assumed_from(in, from) + '.', Face::regular}});
   }
-  blocks.push_back(Heading{2, w.say("cautions.assumed")});
-  blocks.push_back(std::move(table));
+  blocks.push_back(Heading{2, in.wording.say("cautions.assumed")});
+  blocks.push_back(std::move(list));
 }
 
 void add_safety(const ComposeInput& in, std::vector<Block>& blocks) {
@@ -107,21 +144,24 @@ std::set<std::string> origins(const ComposeInput& in) {
   return ids;
 }
 
+std::string work(const ComposeInput& in, const std::string& origin) {
+  const Wording& w = in.wording;
+  const auto source = in.catalogue.sources.find(origin);
+  if (source != in.catalogue.sources.end()) {
+    const Source& found = source->second;
+    return found.link.empty()
+               ? w.say("cautions.work", {{"title", found.title}})
+               : w.say("cautions.work-link", {{"title", found.title}, {"link", found.link}});
+  }
+  return w.say(origin == "from memory" ? "cautions.origin-memory" : "cautions.origin-practice");
+}
+
 void add_works(const ComposeInput& in, std::vector<Block>& blocks) {
   const Wording& w = in.wording;
-  BulletList list;
-  for (const auto& id : origins(in)) {
-    const auto source = in.catalogue.sources.find(id);
-    if (source == in.catalogue.sources.end()) {
-      list.items.push_back(plain(
-          w.say("cautions.origin-" + std::string(id == "from memory" ? "memory" : "practice"))));
-    } else {
-      list.items.push_back(plain(w.say(
-          "cautions.work", {{"title", source->second.title}, {"link", source->second.link}})));
-    }
-  }
+  std::vector<std::string> works;
+  for (const auto& origin : origins(in)) works.push_back(work(in, origin));
   blocks.push_back(Heading{2, w.say("cautions.works-heading")});
-  blocks.push_back(std::move(list));
+  blocks.push_back(Paragraph{plain(join(works, w.say("cautions.work-between"))), true});
 }
 
 }  // namespace

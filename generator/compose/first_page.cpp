@@ -149,8 +149,8 @@ void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
 Part first_page(const ComposeInput& in) {
   Part part{"build", in.wording.say("sheet.part-build"), false, {}};
   part.blocks.push_back(Heading{1, in.build.identity.title});
-  part.blocks.push_back(Paragraph{{{kicker(in), Face::bold}}, true});
-  part.blocks.push_back(Paragraph{plain(summary(in)), false});
+  part.blocks.push_back(
+      Paragraph{{{kicker(in) + ' ', Face::bold}, {summary(in), Face::regular}}, false});
   part.blocks.push_back(verdict(in));
   Facts facts{3, {}};
   add_identity(in, facts.facts);

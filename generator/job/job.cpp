@@ -32,7 +32,7 @@ Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& optio
   auto type = taken(load_typefaces(world), sink);
   auto style = taken(read_style(world, p.build.print.large), sink);
   if (!type || !style) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures({p.build, p.plan, p.wording, *type}), sink);
+  auto figures = taken(make_figures(figure_input(p, *type)), sink);
   if (!figures) return {std::nullopt, sink.take()};
   auto sheet =
       taken(compose({p.build, p.plan, *figures, p.wording, p.catalogue, options.parts}), sink);

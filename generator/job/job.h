@@ -42,6 +42,9 @@ struct Drafted {
   Pages pages;
 };
 
+// What the figures are made from, with the room that the first page leaves for them.
+FigureInput figure_input(const Planned&, const Typefaces&);
+
 Outcome<Drafted> draft(World&, const Planned&, const SheetOptions&);
 
 struct OutputFile {

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <charconv>
 
 #include "draw/draw.h"
@@ -27,6 +28,15 @@ bool ends_in(const std::string& file, std::string_view ending) {
 
 }  // namespace
 
+// Millimetres. The blanks to fill in stand above the elevation and take room from it.
+FigureInput figure_input(const Planned& p, const Typefaces& type) {
+  constexpr double text_width = 176, on_a4 = 136, on_letter = 120, heading = 12, blank = 9.8;
+  const double blanks = static_cast<double>(p.build.unknowns.size());
+  const double taken_up = blanks == 0 ? 0 : heading + blank * blanks;
+  const double room = (p.build.print.letter ? on_letter : on_a4) - taken_up;
+  return {p.build, p.plan, p.wording, type, text_width, std::max(room, 60.0)};
+}
+
 std::string file_stem(const Build& build, bool customer_copy) {
   return build.identity.reference + '-' + build.identity.revision +
          (customer_copy ? "-customer" : "");
@@ -50,7 +60,7 @@ Outcome<std::string> draw_view(World& world, const Planned& p, const std::string
   Sink sink;
   auto type = taken(load_typefaces(world), sink);
   if (!type) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures({p.build, p.plan, p.wording, *type}), sink);
+  auto figures = taken(make_figures(figure_input(p, *type)), sink);
   if (!figures) return {std::nullopt, sink.take()};
   const Figure& figure = *figures->find(view);
   if (ends_in(file, ".svg")) return draw_svg(figure, *type);

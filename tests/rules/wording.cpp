@@ -32,15 +32,21 @@ std::set<std::string> named_in_code() {
   return names;
 }
 
-// True when the code quotes the name, a beginning of it that a suffix completes, or (for findings
-// and cautions, which are named by rule and topic) its middle.
+// True when the code quotes the name, a beginning of it that a suffix completes, its middle (rules
+// and topics), or its middle in two pieces.
 bool named_somewhere(const std::string& code, const std::string& name) {
   const auto dot = name.find('.'), last = name.rfind('.');
   const std::string middle = name.substr(dot + 1, last == dot ? std::string::npos : last - dot - 1);
-  if (code.find('"' + middle + '"') != std::string::npos) return true;
+  const auto quotes = [&](const std::string& text) {
+    return code.find('"' + text + '"') != std::string::npos;
+  };
+  if (quotes(middle)) return true;
+  for (size_t dash = middle.find('-'); dash != std::string::npos;
+       dash = middle.find('-', dash + 1)) {
+    if (quotes(middle.substr(0, dash)) && quotes(middle.substr(dash))) return true;
+  }
   for (size_t end = name.size(); end > dot + 1; --end) {
-    const std::string beginning = '"' + name.substr(0, end) + '"';
-    if (code.find(beginning) != std::string::npos) return true;
+    if (quotes(name.substr(0, end))) return true;
   }
   return false;
 }
