@@ -9,9 +9,11 @@
 #include "base/geometry.h"
 #include "base/span.h"
 #include "base/units.h"
+#include "check/climate.h"
 #include "check/enclosure.h"
 #include "check/known.h"
 #include "check/layers.h"
+#include "check/life.h"
 
 namespace loamsheet {
 
@@ -62,6 +64,14 @@ struct Build {
   std::optional<WaterArea> water_area;
   std::vector<Standing> standing;
   std::vector<NamedCount> animals;
+  std::vector<KeptAnimal> kept;  // the animals, with their facts
+  std::vector<PlantUse> plants;
+  std::vector<CrewUse> crew;
+  Room room;
+  std::vector<Lamp> lamps;
+  std::vector<Heater> heaters;
+  std::optional<Misting> misting;
+  std::string water_source;  // as typed; "?" when not known; may be empty
   std::vector<UnknownInput> unknowns;
   std::vector<Assumed> assumed;
   std::vector<NotUsedYet> not_used;

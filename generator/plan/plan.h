@@ -9,55 +9,17 @@
 #include "base/geometry.h"
 #include "base/units.h"
 #include "check/build.h"
+#include "plan/climate.h"
 #include "plan/finding.h"
+#include "plan/lift.h"
+#include "plan/planting.h"
+#include "plan/quantities.h"
+#include "plan/schedule.h"
+#include "plan/water_days.h"
 
 namespace loamsheet {
 
 enum class Status { cleared, provisional, not_cleared };
-
-// A raised floor is all voids and is bought by area: it has no bought volume and no dry mass.
-struct DrainagePlan {
-  Litres volume, voids;
-  std::optional<Litres> buy;
-  std::optional<Range<Kilograms>> dry;
-};
-
-struct SeparatorPlan {
-  SquareMetres area;
-  Millimetres cut_width, cut_depth;
-};
-
-struct PartPlan {
-  std::string material;
-  Litres volume, buy;
-  Range<Kilograms> dry;
-};
-
-struct SubstratePlan {
-  Litres volume, buy;
-  Range<Kilograms> dry;
-  std::vector<PartPlan> parts;
-};
-
-struct LitterPlan {
-  Litres volume, buy;
-  Range<Kilograms> dry;
-};
-
-// Heights above the inside floor where each layer's top lies.
-struct Profile {
-  Millimetres drainage_top;
-  Millimetres substrate_front, substrate_back;  // top of the substrate
-  Millimetres litter_front, litter_back;        // top of the litter
-};
-
-struct LayersPlan {
-  std::optional<DrainagePlan> drainage;
-  std::optional<SeparatorPlan> separator;
-  SubstratePlan substrate;
-  std::optional<LitterPlan> litter;
-  Profile profile;
-};
 
 struct MassPlan {
   Kilograms empty;
@@ -80,11 +42,18 @@ struct Ready {
   std::vector<std::string> because;  // ids: "after-planting", "after-move"
 };
 
+struct Pack {
+  double size = 0;
+  int count = 0;
+};
+
 struct PullItem {
   std::string use;   // background, drainage, separator, substrate, litter
   std::string item;  // material id
   double need = 0;
-  std::string unit;  // L, m2, kg, piece
+  std::string unit;             // L, m2, kg, piece
+  std::vector<Pack> packs;      // whole packs that cover the need; empty without stock
+  std::optional<double> price;  // net, of those packs
 };
 
 struct Plan {
@@ -96,6 +65,13 @@ struct Plan {
   WaterPlan water;
   std::vector<PullItem> pull_list;
   Ready ready;
+  std::optional<LiftPlan> lift;
+  std::optional<AirPlan> air;
+  std::optional<HeatPlan> heat;
+  std::optional<UpkeepPlan> upkeep;
+  std::optional<PlantingPlan> planting;
+  std::vector<Step> order;
+  std::vector<CalendarDay> calendar;
   std::vector<Finding> findings;  // stops first, then cautions, then notes; in spec order
 };
 

@@ -6,11 +6,11 @@ namespace loamsheet {
 namespace {
 
 PullItem sheet_of(const std::string& use, const std::string& material, SquareMetres need) {
-  return {use, material, need.v, "m2"};
+  return {use, material, need.v, "m2", {}, {}};
 }
 
 PullItem bulk_of(const std::string& use, const std::string& material, Litres need) {
-  return {use, material, need.v, "L"};
+  return {use, material, need.v, "L", {}, {}};
 }
 
 SquareMetres background_area(const Enclosure& enclosure) {

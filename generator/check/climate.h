@@ -1,0 +1,58 @@
+// climate: the room, lamps, heaters and misting, as checked.
+#pragma once
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/span.h"
+#include "base/units.h"
+#include "check/known.h"
+
+namespace loamsheet {
+
+// A place in the enclosure, millimetres from the floor's front-left inside corner.
+struct Position {
+  double x = 0, y = 0, z = 0;
+};
+
+// Over the year: low is the winter end of the temperature, high the summer end.
+struct Room {
+  Uncertain<Celsius> temperature;
+  Uncertain<Fraction> humidity;
+  bool stated = false;  // false: the defaults of the key table stand in
+  Span where;
+};
+
+struct Lamp {
+  enum class Kind { bar, panel, spot, uv_bar, uv_spot } kind = Kind::bar;
+  std::string id;
+  Position at;
+  Millimetres length, width;   // of a bar or panel
+  double beam = 0;             // degrees, full angle at half intensity; of a spot
+  double flux = 0;             // lumens; 0 for a lamp that gives none worth counting
+  double photons_per_lux = 0;  // umol m-2 s-1 per lux, by its spectrum
+  double power = 0;            // watts
+  double hours = 0;            // a day
+  std::vector<std::pair<Millimetres, double>> uv_index;  // measured in open air, by distance
+  Span where;
+};
+
+struct Heater {
+  std::string kind;
+  double power = 0;  // watts
+  bool thermostat = false;
+  Span where;
+};
+
+// Exactly one of the two kinds gives an amount.
+struct Misting {
+  bool by_hand = false;
+  int nozzles = 0;
+  Uncertain<Litres> flow;  // of one nozzle, litres a minute
+  Uncertain<Litres> pull;  // of one pull of the trigger, litres
+  std::optional<Litres> tank;
+  Span where;
+};
+
+}  // namespace loamsheet

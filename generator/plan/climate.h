@@ -1,0 +1,47 @@
+// climate: light, air and heat in the enclosure. Pure functions of a build.
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "base/units.h"
+#include "check/build.h"
+
+namespace loamsheet {
+
+// Photon flux density in umol m-2 s-1 on a level surface, and the daily light integral in
+// mol m-2 d-1, each lamp over its own hours.
+struct LightAt {
+  double ppfd = 0, dli = 0;
+};
+LightAt light_at(const Build&, const Position&);
+
+// The UV index at a place, from the lamps' own open-air tables and what lies between; nothing
+// when no UV lamp has a table.
+std::optional<double> uv_index_at(const Build&, const Position&);
+
+// Air of the enclosure at one end of the year, by day or by night, at mid height.
+struct AirState {
+  Range<Celsius> temperature;
+  Range<Fraction> humidity;
+  Range<double> vent;  // litres a second exchanged with the room
+  Range<Litres> lost;  // water that leaves as vapour, litres an hour
+};
+struct Season {
+  AirState day, night;
+};
+struct AirPlan {
+  Season winter, summer;
+};
+AirPlan air_plan(const Build&);
+
+// Humidity by day at a height above the floor: the top is warmer under lamps and so drier.
+Range<Fraction> humidity_at(const Build&, const AirPlan&, Millimetres height);
+
+struct HeatPlan {
+  double needed_day = 0, needed_night = 0;  // watts, winter, to hold the animal's band
+  double fitted = 0;                        // watts of lamps and heaters
+  double kwh_month = 0;                     // running, over 30 days
+};
+HeatPlan heat_plan(const Build&, const AirPlan&);
+
+}  // namespace loamsheet

@@ -1,0 +1,55 @@
+// quantities: layers by volume, bought amount and mass.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/units.h"
+
+namespace loamsheet {
+
+// A raised floor is all voids and is bought by area: it has no bought volume and no dry mass.
+struct DrainagePlan {
+  Litres volume, voids;
+  std::optional<Litres> buy;
+  std::optional<Range<Kilograms>> dry;
+};
+
+struct SeparatorPlan {
+  SquareMetres area;
+  Millimetres cut_width, cut_depth;
+};
+
+struct PartPlan {
+  std::string material;
+  Litres volume, buy;
+  Range<Kilograms> dry;
+};
+
+struct SubstratePlan {
+  Litres volume, buy;
+  Range<Kilograms> dry;
+  std::vector<PartPlan> parts;
+};
+
+struct LitterPlan {
+  Litres volume, buy;
+  Range<Kilograms> dry;
+};
+
+// Heights above the inside floor where each layer's top lies.
+struct Profile {
+  Millimetres drainage_top;
+  Millimetres substrate_front, substrate_back;  // top of the substrate
+  Millimetres litter_front, litter_back;        // top of the litter
+};
+
+struct LayersPlan {
+  std::optional<DrainagePlan> drainage;
+  std::optional<SeparatorPlan> separator;
+  SubstratePlan substrate;
+  std::optional<LitterPlan> litter;
+  Profile profile;
+};
+
+}  // namespace loamsheet

@@ -1,0 +1,37 @@
+// schedule: what is done in which order, and on which day.
+#pragma once
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/date.h"
+#include "check/build.h"
+#include "plan/finding.h"
+
+namespace loamsheet {
+
+// A step of the build. `task` is an id; the sentence is "order.TASK" of templates/en/order.yaml,
+// filled with the numbers.
+struct Step {
+  int number = 0;        // from 1, in working order
+  std::string task;      // "spread-drainage", "plant-3"
+  std::string sentence;  // name of the sentence
+  std::string group;     // lead-up, tank, drainage, ..., planting, after
+  std::vector<std::pair<std::string, FindingArg>> args;
+  std::vector<int> after;  // numbers of steps that come before
+  int minutes = 0;         // hands on
+};
+
+struct CalendarTask {
+  std::string task;    // id; sentence "calendar.task.TASK"
+  std::string amount;  // id of the amount's sentence; may be empty
+  std::vector<std::pair<std::string, FindingArg>> args;
+};
+
+struct CalendarDay {
+  int day = 0;  // 0 is the planting day; lead-up is negative
+  Date date;
+  std::vector<CalendarTask> tasks;
+};
+
+}  // namespace loamsheet
