@@ -46,7 +46,7 @@ Marks upright_frame(const Measured& m, const DimensionLine& d) {
 
 // Heights of the chain's values, one under the other beside the chain, in the chain's order.
 std::vector<double> value_heights(const Dimensioner& by, const std::vector<Measured>& chain) {
-  std::vector<Piece> pieces;
+  std::vector<LabelPiece> pieces;
   for (size_t i = chain.size(); i-- > 0;) {
     const Box box = label_at(by.type, {chain[i].value, by.size}, {}).box;
     pieces.push_back({(chain[i].from + chain[i].to) / 2, box.height()});

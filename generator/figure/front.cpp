@@ -42,7 +42,7 @@ Marks edges(const Tank& t) {
 // Behind the front edge the surface climbs to its level at the back.
 Marks rising_surface(const Tank& t) {
   if (t.litter_back <= t.litter_front) return {};
-  const Limits& x = t.land;
+  const LabelLimits& x = t.land;
   Marks out{filled({x.bottom, t.litter_front, x.top, t.litter_back}, 0.96)};
   out.push_back(line({x.bottom, t.litter_back}, {x.top, t.litter_back}, pen::narrow));
   return out;
@@ -51,7 +51,7 @@ Marks rising_surface(const Tank& t) {
 Marks standing_water(const Tank& t) {
   const double high = t.standing_high, low = t.standing_low;
   if (high <= 0) return {};
-  const Limits& x = t.land;
+  const LabelLimits& x = t.land;
   Marks out = water_level(high, x, x.bottom + (x.top - x.bottom) * 0.2);
   if (low > 0 && high - low > 1) {
     out.push_back(line({x.bottom, low}, {x.top, low}, pen::hidden));
@@ -69,7 +69,7 @@ Marks highest_water(const Tank& t) {
 }
 
 Marks layers(const Tank& t) {
-  const Limits& x = t.land;
+  const LabelLimits& x = t.land;
   Marks out = rising_surface(t);
   add(out, cut_drainage(t, x));
   add(out, cut_substrate(t, {x, t.substrate_front, t.substrate_front}));
@@ -85,7 +85,7 @@ Marks water_area(const Tank& t) {
   const auto& area = t.in.build.water_area;
   if (!area) return {};
   const bool left = area->side == WaterArea::Side::left;
-  const Limits x = left ? Limits{0, t.land.bottom} : Limits{t.land.top, t.width};
+  const LabelLimits x = left ? LabelLimits{0, t.land.bottom} : LabelLimits{t.land.top, t.width};
   const double shore = left ? x.top : x.bottom, level = t.paper(area->depth);
   Marks out{filled({x.bottom, 0, x.top, level}, 0.88)};
   add(out, water_level(level, x, (x.bottom + x.top) / 2));
@@ -96,7 +96,7 @@ Marks water_area(const Tank& t) {
 Marks seen_openings(const Tank& t) {
   Marks out;
   for (const Opening* o : openings_at(t, Where::back)) {
-    const Limits up = rise(t, *o);
+    const LabelLimits up = rise(t, *o);
     out.push_back(outline_of({0, up.bottom, t.width, up.top}, pen::hidden));
   }
   for (const Opening* o : openings_at(t, Where::front)) {
@@ -146,10 +146,10 @@ void aim_at_layers(Drawing& d, const Tank& t) {
 }
 
 Point opening_anchor(const Tank& t, const Opening& o) {
-  const Limits up = rise(t, o);
+  const LabelLimits up = rise(t, o);
   const double middle = (up.bottom + up.top) / 2, wall = t.wall / 2;
   if (o.at == Where::top) {
-    const Limits x = top_reach(t, o, false);
+    const LabelLimits x = top_reach(t, o, false);
     return {std::max((x.bottom + x.top) / 2, x.top - 6), t.height + top_thickness(t) / 2};
   }
   if (o.at == Where::left) return {-wall, middle};

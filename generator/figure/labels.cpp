@@ -42,8 +42,8 @@ Block block_of(const Typefaces& type, const Lettering& size, const Target& t, do
 }
 
 std::vector<double> block_centres(const Typefaces& type, const std::vector<Target>& targets,
-                                  const std::vector<Block>& blocks, const Limits& limits) {
-  std::vector<Piece> pieces;
+                                  const std::vector<Block>& blocks, const LabelLimits& limits) {
+  std::vector<LabelPiece> pieces;
   for (size_t i = 0; i < blocks.size(); ++i) {
     pieces.push_back({targets[i].at.y, blocks[i].height(type)});
   }
@@ -53,7 +53,7 @@ std::vector<double> block_centres(const Typefaces& type, const std::vector<Targe
 // Level leaders at different heights never cross, nor do the slants of a fan in the same order;
 // dots at the same height are moved apart by less than they are large.
 void part(std::vector<Target>& targets) {
-  std::vector<Piece> pieces;
+  std::vector<LabelPiece> pieces;
   for (const Target& t : targets) pieces.push_back({t.at.y, 0});
   const auto heights = spread(pieces, leader_gap, {-1e9, 1e9});
   for (size_t i = 0; i < targets.size(); ++i) targets[i].at.y = heights[i];

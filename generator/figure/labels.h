@@ -12,7 +12,7 @@ struct Target {
   std::string detail;  // may be empty
 };
 
-struct Limits {
+struct LabelLimits {
   double bottom = 0, top = 0;
 };
 
@@ -21,16 +21,16 @@ struct Column {
   double edge = 0;    // leaders run level up to here, then slant
   double left = 0;    // left end of the text
   double width = 34;  // lines wrap within this
-  Limits limits;
+  LabelLimits limits;
 };
 
-struct Piece {
+struct LabelPiece {
   double wanted, height;  // centre
 };
 
 // Centres of the pieces, as near to the wanted ones as they can be (least squares) while keeping
 // `gap` between them and within the limits, as far as they fit. `wanted` runs downwards.
-std::vector<double> spread(const std::vector<Piece>&, double gap, const Limits&);
+std::vector<double> spread(const std::vector<LabelPiece>&, double gap, const LabelLimits&);
 
 // Labels and leaders of all targets.
 Marks place_labels(const Typefaces&, const Lettering&, std::vector<Target>, const Column&);

@@ -41,7 +41,7 @@ double top_thickness(const Tank& t) {
   return std::min(t.wall, 1.0);
 }
 
-Limits rise(const Tank& t, const Opening& o) {
+LabelLimits rise(const Tank& t, const Opening& o) {
   const double low = o.lower_edge ? t.paper(*o.lower_edge) : 0;
   if (o.door) return {low, t.height - door_inset};
   const double strip = o.gross.v * 1e6 / wall_length(t, o.at) / t.scale;
@@ -65,7 +65,7 @@ Marks cut_wall_with(const Tank& t, const Box& box, const std::vector<const Openi
   double from = box.bottom;
   const double x = (box.left + box.right) / 2;
   for (const Opening* o : openings) {
-    const Limits gap = rise(t, *o);
+    const LabelLimits gap = rise(t, *o);
     const double top = std::min(gap.top, box.top), bottom = std::max(from, gap.bottom);
     if (bottom >= top) continue;
     if (bottom > from) add(out, cut_wall({box.left, from, box.right, bottom}));
@@ -77,17 +77,17 @@ Marks cut_wall_with(const Tank& t, const Box& box, const std::vector<const Openi
   return out;
 }
 
-Limits top_reach(const Tank& t, const Opening& o, bool side) {
+LabelLimits top_reach(const Tank& t, const Opening& o, bool side) {
   const double all = side ? t.depth : t.width;
   if (!o.over) return {0, all};
-  const Limits part = side ? Limits{t.y(o.over->bottom), t.y(o.over->top)}
-                           : Limits{t.x(o.over->left), t.x(o.over->right)};
+  const LabelLimits part = side ? LabelLimits{t.y(o.over->bottom), t.y(o.over->top)}
+                                : LabelLimits{t.x(o.over->left), t.x(o.over->right)};
   return {std::clamp(part.bottom, 0.0, all), std::clamp(part.top, 0.0, all)};
 }
 
-Marks cut_top(const Tank& t, const Limits& along, bool side) {
+Marks cut_top(const Tank& t, const LabelLimits& along, bool side) {
   struct Part {
-    Limits reach;
+    LabelLimits reach;
     const Opening* opening;
   };
   std::vector<Part> parts;
@@ -109,8 +109,8 @@ Marks cut_top(const Tank& t, const Limits& along, bool side) {
   return out;
 }
 
-Marks seen_opening(const Tank& t, const Opening& o, const Limits& along) {
-  const Limits up = rise(t, o);
+Marks seen_opening(const Tank& t, const Opening& o, const LabelLimits& along) {
+  const LabelLimits up = rise(t, o);
   if (o.door) return door({along.bottom + door_inset, up.bottom, along.top - door_inset, up.top});
   const Box strip{along.bottom, up.bottom, along.top, up.top};
   Marks out{filled(strip, 1), outline_of(strip, door_pen)};

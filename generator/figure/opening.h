@@ -12,7 +12,7 @@ inline constexpr double door_inset = 1.2;  // mm from the walls to a door's leaf
 double top_thickness(const Tank&);
 
 // Where an opening lies on its wall, as heights above the floor on paper.
-Limits rise(const Tank&, const Opening&);
+LabelLimits rise(const Tank&, const Opening&);
 
 // Openings of one wall.
 std::vector<const Opening*> openings_at(const Tank&, Opening::Where);
@@ -21,12 +21,12 @@ std::vector<const Opening*> openings_at(const Tank&, Opening::Where);
 Marks cut_wall_with(const Tank&, const Box&, const std::vector<const Opening*>&);
 
 // The top along x (front view) or y (side section), with its openings.
-Marks cut_top(const Tank&, const Limits& along, bool side);
+Marks cut_top(const Tank&, const LabelLimits& along, bool side);
 
 // An opening of a wall that is looked at, `along` the wall.
-Marks seen_opening(const Tank&, const Opening&, const Limits& along);
+Marks seen_opening(const Tank&, const Opening&, const LabelLimits& along);
 
 // Where a top opening lies along x (front view) or y (side section).
-Limits top_reach(const Tank&, const Opening&, bool side);
+LabelLimits top_reach(const Tank&, const Opening&, bool side);
 
 }  // namespace loamsheet

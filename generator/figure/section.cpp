@@ -17,7 +17,7 @@ double on(double front, double back, const Tank& t, double at) {
 }
 
 Marks layers(const Tank& t) {
-  const Limits y{0, t.depth - t.background};
+  const LabelLimits y{0, t.depth - t.background};
   const Slope substrate{y, t.substrate_front, on(t.substrate_front, t.substrate_back, t, y.top)};
   const Slope litter{y, t.litter_front, on(t.litter_front, t.litter_back, t, y.top)};
   Marks out = cut_drainage(t, y);

@@ -12,7 +12,7 @@ struct Run {
   double top_sum;
   int count;
   double height;
-  double top(const Limits& l) const {
+  double top(const LabelLimits& l) const {
     return std::min(std::max(top_sum / count, l.bottom + height), l.top);
   }
 };
@@ -23,13 +23,14 @@ Run joined(const Run& upper, const Run& lower, double gap) {
           down + lower.height};
 }
 
-bool too_near(const Run& upper, const Run& lower, double gap, const Limits& limits) {
+bool too_near(const Run& upper, const Run& lower, double gap, const LabelLimits& limits) {
   return upper.top(limits) - upper.height - gap < lower.top(limits);
 }
 
-std::vector<Run> pooled(const std::vector<Piece>& pieces, double gap, const Limits& limits) {
+std::vector<Run> pooled(const std::vector<LabelPiece>& pieces, double gap,
+                        const LabelLimits& limits) {
   std::vector<Run> runs;
-  for (const Piece& p : pieces) {
+  for (const LabelPiece& p : pieces) {
     Run last{p.wanted + p.height / 2, 1, p.height};
     while (!runs.empty() && too_near(runs.back(), last, gap, limits)) {
       last = joined(runs.back(), last, gap);
@@ -42,7 +43,8 @@ std::vector<Run> pooled(const std::vector<Piece>& pieces, double gap, const Limi
 
 }  // namespace
 
-std::vector<double> spread(const std::vector<Piece>& pieces, double gap, const Limits& limits) {
+std::vector<double> spread(const std::vector<LabelPiece>& pieces, double gap,
+                           const LabelLimits& limits) {
   std::vector<double> centres;
   for (const Run& run : pooled(pieces, gap, limits)) {
     double top = run.top(limits);

@@ -54,7 +54,7 @@ Marks cut_wall(const Box& box) {
   return out;
 }
 
-Marks cut_drainage(const Tank& t, const Limits& along) {
+Marks cut_drainage(const Tank& t, const LabelLimits& along) {
   if (t.drainage <= 0) return {};
   const bool raised = t.in.build.layers.drainage.kind == DrainageKind::raised_floor;
   const Box box{along.bottom, 0, along.top, t.drainage};
@@ -80,7 +80,7 @@ Marks cut_litter(const Tank& t, const Slope& bottom, const Slope& top) {
   return out;
 }
 
-Marks separator(const Tank& t, const Limits& along) {
+Marks separator(const Tank& t, const LabelLimits& along) {
   const auto& sheet = t.in.build.layers.separator;
   if (!sheet) return {};
   const double up = t.drainage + t.paper(sheet->turn_up), in = 0.45, y = t.drainage;
@@ -91,7 +91,7 @@ Marks separator(const Tank& t, const Limits& along) {
 }
 
 // A level line with the sign for a free surface: a triangle on its tip and two strokes below.
-Marks water_level(double level, const Limits& along, double x) {
+Marks water_level(double level, const LabelLimits& along, double x) {
   const Stroke triangle{
       {{x, level}, {x - 1.1, level + 1.9}, {x + 1.1, level + 1.9}}, true, pen::thin};
   return {line({along.bottom, level}, {along.top, level}, pen::thin), Filled{triangle.points, 1},

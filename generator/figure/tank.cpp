@@ -5,11 +5,12 @@
 namespace loamsheet {
 namespace {
 
-Limits land_of(const Tank& t) {
+LabelLimits land_of(const Tank& t) {
   const auto& water = t.in.build.water_area;
   if (!water) return {0, t.width};
   const double wet = water->floor.v * t.width;
-  return water->side == WaterArea::Side::left ? Limits{wet, t.width} : Limits{0, t.width - wet};
+  return water->side == WaterArea::Side::left ? LabelLimits{wet, t.width}
+                                              : LabelLimits{0, t.width - wet};
 }
 
 void set_levels(Tank& t) {

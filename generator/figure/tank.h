@@ -16,7 +16,7 @@ struct Tank {
   double substrate_front = 0, substrate_back = 0, litter_front = 0, litter_back = 0;
   double background = 0;
   double standing_low = 0, standing_high = 0, highest = 0;  // water levels, 0: none
-  Limits land;  // of x: the floor beside the water area, if any
+  LabelLimits land;  // of x: the floor beside the water area, if any
 
   double paper(Millimetres v) const { return v.v / scale; }
   double x(double real) const;           // place in the front view of a spec's x
@@ -48,13 +48,13 @@ Marks cut_wall(const Box&);
 
 // Layers cut through between two places along a view. `front` and `back` are the heights at them.
 struct Slope {
-  Limits along;
+  LabelLimits along;
   double left, right;
 };
-Marks cut_drainage(const Tank&, const Limits& along);
+Marks cut_drainage(const Tank&, const LabelLimits& along);
 Marks cut_substrate(const Tank&, const Slope& top);
 Marks cut_litter(const Tank&, const Slope& bottom, const Slope& top);
-Marks separator(const Tank&, const Limits& along);
-Marks water_level(double level, const Limits& along, double sign_at);
+Marks separator(const Tank&, const LabelLimits& along);
+Marks water_level(double level, const LabelLimits& along, double sign_at);
 
 }  // namespace loamsheet

@@ -39,7 +39,7 @@ std::string with_blank_after_colon(const Raw& raw) {
 
 class Conformer {
  public:
-  Conformer(const Source& source, const Against& against, Complaints& out)
+  Conformer(const SourceText& source, const Against& against, Complaints& out)
       : source_(source), against_(against), out_(out) {}
 
   Node root(const Raw&);
@@ -61,7 +61,7 @@ class Conformer {
   const Key* item_row(std::string_view list, size_t index) const;
   Span shown_at(const Node&, const Raw&) const;
 
-  const Source& source_;
+  const SourceText& source_;
   const Against& against_;
   Complaints& out_;
 };
@@ -326,7 +326,7 @@ Node Conformer::root(const Raw& raw) {
 
 }  // namespace
 
-Node conform(const Source& source, const Raw& raw, const Against& against, Complaints& out) {
+Node conform(const SourceText& source, const Raw& raw, const Against& against, Complaints& out) {
   return Conformer(source, against, out).root(raw);
 }
 

@@ -18,7 +18,7 @@ struct Against {
 };
 
 // Every key is looked up, every value read; what is missing is not looked at.
-Node conform(const Source&, const Raw&, const Against&, Complaints&);
+Node conform(const SourceText&, const Raw&, const Against&, Complaints&);
 
 // A key that the table does not have in this group: the problem, and the name that was meant.
 struct Stray {

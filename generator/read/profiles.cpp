@@ -99,7 +99,7 @@ void check_head(const Node& root, Complaints& out) {
 }
 
 Node read_one(const Found& found, Complaints& out) {
-  const Source source(found.shown, found.text);
+  const SourceText source(found.shown, found.text);
   RawDocument raw = parse_yaml(source);
   Node root;
   root.form = Node::Form::map;

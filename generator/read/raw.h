@@ -16,7 +16,7 @@ struct Raw {
   bool quoted = false;        // a scalar in quotes or a block scalar
   bool flow = false;          // a map or list in braces
   Span where;
-  size_t begin = 0, end = 0;  // bytes of Source::text()
+  size_t begin = 0, end = 0;  // bytes of SourceText::text()
   std::string text;           // a scalar's value
   std::vector<RawEntry> entries;
   std::vector<Raw> items;
@@ -35,7 +35,7 @@ struct RawDocument {
 };
 
 // Reads YAML text, one document. Aliases, anchors, tags, merge keys and doubled keys are problems.
-RawDocument parse_yaml(const Source&);
+RawDocument parse_yaml(const SourceText&);
 
 // How many levels of maps and lists a document may have.
 inline constexpr size_t deepest = 16;

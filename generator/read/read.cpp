@@ -21,7 +21,7 @@ std::string folder_of(const std::string& path) {
 }
 
 // The document by itself, or nothing when it cannot be read as YAML.
-std::optional<Node> parsed(const Source& source, const Against& against, Complaints& out) {
+std::optional<Node> parsed(const SourceText& source, const Against& against, Complaints& out) {
   RawDocument raw = parse_yaml(source);
   const bool read = raw.root.form != Raw::Form::nothing;
   out.add(std::move(raw.problems));
@@ -64,7 +64,7 @@ Outcome<Spec> read_spec(World& world, const std::string& path, const std::string
   spec.file = path;
   spec.text = std::move(*text);
   Complaints complaints;
-  auto root = parsed(Source(path, spec.text), {spec_keys(), Document::spec}, complaints);
+  auto root = parsed(SourceText(path, spec.text), {spec_keys(), Document::spec}, complaints);
   if (root) {
     spec.root = std::move(*root);
     join_profiles(world, spec, shop_folder, complaints);
@@ -75,7 +75,7 @@ Outcome<Spec> read_spec(World& world, const std::string& path, const std::string
 Outcome<Node> read_document(std::string_view text, const std::string& file,
                             std::span<const Key> table) {
   Complaints complaints;
-  const Source source(file, text);
+  const SourceText source(file, text);
   auto root = parsed(source, {table, Document::plain}, complaints);
   if (root && !table.empty()) complete(*root, table, complaints);
   return outcome(root ? std::move(*root) : Node{}, complaints);

@@ -37,7 +37,8 @@ Diagnostic problem(Span where, std::string_view message, std::string_view hint) 
 
 }  // namespace
 
-Source::Source(std::string file, std::string_view text) : file_(std::move(file)), text_(text) {
+SourceText::SourceText(std::string file, std::string_view text)
+    : file_(std::move(file)), text_(text) {
   if (text_.starts_with(byte_order_mark)) text_.remove_prefix(byte_order_mark.size());
   starts_.push_back(0);
   for (size_t at = text_.find('\n'); at != std::string_view::npos; at = text_.find('\n', at + 1)) {
@@ -49,17 +50,17 @@ Source::Source(std::string file, std::string_view text) : file_(std::move(file))
   }
 }
 
-size_t Source::line_index(size_t at) const {
+size_t SourceText::line_index(size_t at) const {
   return static_cast<size_t>(std::upper_bound(starts_.begin(), starts_.end(), at) -
                              starts_.begin()) -
          1;
 }
 
-size_t Source::line_start(size_t at) const {
+size_t SourceText::line_start(size_t at) const {
   return starts_[line_index(at)];
 }
 
-std::string_view Source::line_at(size_t at) const {
+std::string_view SourceText::line_at(size_t at) const {
   const size_t line = line_index(at);
   const bool last = line + 1 == starts_.size();
   const size_t end = last ? text_.size() : starts_[line + 1] - 1;
@@ -68,12 +69,12 @@ std::string_view Source::line_at(size_t at) const {
   return text;
 }
 
-int Source::code_points_before(size_t at) const {
+int SourceText::code_points_before(size_t at) const {
   const size_t block = at / block_size;
   return counts_[block] + code_points(text_.substr(block * block_size, at % block_size));
 }
 
-Span Source::span(size_t begin, size_t end) const {
+Span SourceText::span(size_t begin, size_t end) const {
   begin = std::min(begin, text_.size());
   const size_t line = line_index(begin);
   const std::string_view shown = line_at(begin);
@@ -83,7 +84,7 @@ Span Source::span(size_t begin, size_t end) const {
           std::max(1, code_points_before(stop) - before)};
 }
 
-std::vector<Diagnostic> check_bytes(const Source& source) {
+std::vector<Diagnostic> check_bytes(const SourceText& source) {
   const std::string_view text = source.text();
   const Span whole{source.file(), 1, 1, 1};
   if (text.size() > longest_document) {

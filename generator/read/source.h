@@ -9,10 +9,10 @@
 
 namespace loamsheet {
 
-class Source {
+class SourceText {
  public:
   // `text` must outlive the source. A byte order mark is left out of all positions.
-  Source(std::string file, std::string_view text);
+  SourceText(std::string file, std::string_view text);
 
   const std::string& file() const { return file_; }
   std::string_view text() const { return text_; }
@@ -36,6 +36,6 @@ class Source {
 
 // What is wrong with the bytes before they are read as YAML: too many, not UTF-8, control
 // characters, directives.
-std::vector<Diagnostic> check_bytes(const Source&);
+std::vector<Diagnostic> check_bytes(const SourceText&);
 
 }  // namespace loamsheet

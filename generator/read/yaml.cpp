@@ -30,7 +30,8 @@ constexpr std::string_view share_hint =
 
 class TreeBuilder : public YAML::EventHandler {
  public:
-  TreeBuilder(const Source& source, std::string_view prepared) : source_(source), text_(prepared) {}
+  TreeBuilder(const SourceText& source, std::string_view prepared)
+      : source_(source), text_(prepared) {}
 
   void OnDocumentStart(const YAML::Mark& mark) override {
     if (started_) {
@@ -102,7 +103,7 @@ class TreeBuilder : public YAML::EventHandler {
   void add_key(Frame&, Raw);
   void add_entry(Frame&, Raw);
 
-  const Source& source_;
+  const SourceText& source_;
   std::string_view text_;
   bool started_ = false;
   std::vector<Frame> frames_;
@@ -218,7 +219,7 @@ void TreeBuilder::add_entry(Frame& top, Raw raw) {
   top.node.entries.push_back(std::move(entry));
 }
 
-void parse_into(TreeBuilder& builder, const Source& source, const std::string& prepared) {
+void parse_into(TreeBuilder& builder, const SourceText& source, const std::string& prepared) {
   try {
     std::istringstream in(prepared);
     YAML::Parser parser(in);
@@ -235,7 +236,7 @@ void parse_into(TreeBuilder& builder, const Source& source, const std::string& p
 
 }  // namespace
 
-RawDocument parse_yaml(const Source& source) {
+RawDocument parse_yaml(const SourceText& source) {
   RawDocument out;
   out.problems = check_bytes(source);
   if (!out.problems.empty()) return out;

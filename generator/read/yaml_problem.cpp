@@ -56,7 +56,7 @@ Diagnostic problem(Span where, std::string_view message, std::string_view hint) 
 }
 
 // Indentation with a tab is the commonest cause and the library names it only at times.
-std::optional<Diagnostic> tab_problem(const Source& source, size_t at) {
+std::optional<Diagnostic> tab_problem(const SourceText& source, size_t at) {
   const std::string_view line = source.line_at(at);
   const size_t text = line.find_first_not_of(" \t");
   const size_t tab = line.substr(0, text).find('\t');
@@ -103,7 +103,7 @@ bool is_word(std::string_view text) {
 }
 
 // "humidity:40 %" is taken for text that goes on in the next line, where the library stops.
-std::optional<Diagnostic> blank_problem(const Source& source, size_t at) {
+std::optional<Diagnostic> blank_problem(const SourceText& source, size_t at) {
   for (size_t start :
        {source.line_start(at), source.line_start(std::max<size_t>(source.line_start(at), 1) - 1)}) {
     const std::string_view line = source.line_at(start);
@@ -120,7 +120,7 @@ std::optional<Diagnostic> blank_problem(const Source& source, size_t at) {
 }
 
 // A brace that is not closed, or closed by the wrong one.
-std::optional<Diagnostic> brace_problem(const Source& source, const SyntaxTrouble& trouble,
+std::optional<Diagnostic> brace_problem(const SourceText& source, const SyntaxTrouble& trouble,
                                         size_t at) {
   if (!trouble.open) return std::nullopt;
   const std::string_view words = trouble.library_words, text = source.text();
@@ -141,7 +141,7 @@ std::optional<Diagnostic> brace_problem(const Source& source, const SyntaxTroubl
 
 }  // namespace
 
-Diagnostic syntax_problem(const Source& source, const SyntaxTrouble& trouble) {
+Diagnostic syntax_problem(const SourceText& source, const SyntaxTrouble& trouble) {
   const std::string_view words = trouble.library_words;
   const size_t at = std::min(trouble.at, source.text().size());
   if (auto tab = tab_problem(source, at)) return *tab;

@@ -14,6 +14,6 @@ struct SyntaxTrouble {
   std::optional<size_t> open;  // byte of the innermost brace that was open
 };
 
-Diagnostic syntax_problem(const Source&, const SyntaxTrouble&);
+Diagnostic syntax_problem(const SourceText&, const SyntaxTrouble&);
 
 }  // namespace loamsheet
