@@ -1,5 +1,8 @@
 # setup.sh: what first-sheet and tests/run share; sourced, not run. $root is the checkout.
 
+# One checkout finds what another has compiled: paths below the checkout do not count.
+export CCACHE_BASEDIR="$root" CCACHE_NOHASHDIR=true
+
 # Names of the packages in the given lists that are not installed.
 missing_packages() {
   wanted=$(grep -hv '^#' "$@")
