@@ -1,6 +1,7 @@
 // build: the spec joined to the catalogue - typed, resolved, defaults filled. The value that
 // `check` gives and `plan` takes.
 #pragma once
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -9,11 +10,14 @@
 #include "base/geometry.h"
 #include "base/span.h"
 #include "base/units.h"
+#include "catalogue/rules.h"
 #include "check/climate.h"
 #include "check/enclosure.h"
+#include "check/furnishing.h"
 #include "check/known.h"
 #include "check/layers.h"
 #include "check/life.h"
+#include "check/stock.h"
 
 namespace loamsheet {
 
@@ -25,10 +29,12 @@ struct Identity {
   bool moved = false;                 // built in the shop, then moved
   std::optional<Date> moves_on;       // the day of that move, when it is fixed
   std::string prepared_by, customer;  // may be empty
+  Span plant_on_at, moves_on_at;
 };
 
 struct Shop {
-  std::string name, contact;  // may be empty
+  std::string name, contact;     // may be empty
+  std::array<bool, 7> closed{};  // Monday first
 };
 
 struct Print {
@@ -63,6 +69,7 @@ struct Build {
   Layers layers;
   std::optional<WaterArea> water_area;
   std::vector<Standing> standing;
+  std::vector<Furnishing> furnishings;  // all of them, also what stands
   std::vector<NamedCount> animals;
   std::vector<KeptAnimal> kept;  // the animals, with their facts
   std::vector<PlantUse> plants;
@@ -72,6 +79,13 @@ struct Build {
   std::vector<Heater> heaters;
   std::optional<Misting> misting;
   std::string water_source;  // as typed; "?" when not known; may be empty
+  Span water_source_at;
+  std::optional<Range<Litres>> measured_loss;  // of water, a day; a reading beats the model
+  TaskRules rules;                   // of work, care and readiness
+  std::optional<int> calendar_days;  // as asked for
+  Span calendar_days_at;
+  std::optional<std::vector<StockedPack>> stock;  // nothing without a stock list
+  Span stock_at;
   std::vector<UnknownInput> unknowns;
   std::vector<Assumed> assumed;
   std::vector<NotUsedYet> not_used;

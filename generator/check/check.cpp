@@ -5,12 +5,14 @@
 
 namespace loamsheet {
 
-Outcome<Build> check(const Spec& spec, const Catalogue& catalogue) {
+Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
+                     const std::optional<Stock>& stock) {
   Sink sink;
   Build build;
   Node root = spec.root;
   fill_defaults(root);
   build.spec_file = spec.file;
+  build.rules = catalogue.rules;
   build.assumed = assumed_values(root);
   build.not_used = not_used(root);
   build.unknowns = unknown_inputs(root);
@@ -21,6 +23,9 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue) {
   check_openings(c);
   check_layers(c);
   check_furnishings(c);
+  check_climate(c);
+  check_measured(c);
+  if (stock) check_stock(c, *stock);
   check_life(c);
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(build), sink.take()};

@@ -1,16 +1,19 @@
 // check: Spec x Catalogue -> Build. Names are resolved, ranges held, defaults filled; every
 // mistake of the spec is reported, none stops the others from being found. Never: a plan.
 #pragma once
+#include <optional>
 #include <string>
 
 #include "base/diagnostic.h"
 #include "catalogue/catalogue.h"
+#include "catalogue/stock.h"
 #include "check/build.h"
 #include "read/read.h"
 
 namespace loamsheet {
 
-Outcome<Build> check(const Spec&, const Catalogue&);
+// `stock` is the list that the spec names, if it names one.
+Outcome<Build> check(const Spec&, const Catalogue&, const std::optional<Stock>& stock = {});
 
 // The build as stable text.
 std::string dump(const Build&);

@@ -7,6 +7,7 @@
 
 #include "base/diagnostic.h"
 #include "catalogue/catalogue.h"
+#include "catalogue/stock.h"
 #include "check/build.h"
 #include "read/node.h"
 
@@ -38,6 +39,9 @@ void check_openings(Checking&);       // after the enclosure
 void check_own_materials(Checking&);  // the spec's materials and mixes
 void check_layers(Checking&);         // after the enclosure and the spec's materials
 void check_furnishings(Checking&);    // after the enclosure
+void check_measured(Checking&);       // readings
+void check_stock(Checking&, const Stock&);
+void check_climate(Checking&);        // room, lamps, heaters, misting, water
 void check_life(Checking&);           // after the enclosure: animals, plants, crew, amendments
 
 }  // namespace loamsheet

@@ -62,6 +62,7 @@ void check_enclosure(Checking& c) {
   check_background(c, e);
   if (const auto kg = c.root.number("enclosure.empty_mass")) e.stated_empty_mass = Kilograms{*kg};
   if (const auto kg = c.root.number("enclosure.stand.rated_load")) e.stand_rating = Kilograms{*kg};
+  if (const auto mm = c.root.number("enclosure.stand.height")) e.stand_height = Millimetres{*mm};
   e.stand_at = place_of(c.root, "enclosure.stand.rated_load");
 }
 

@@ -44,6 +44,7 @@ struct Enclosure {
   std::optional<Background> background;  // along the back wall
   std::optional<Kilograms> stated_empty_mass;
   std::optional<Kilograms> stand_rating;
+  std::optional<Millimetres> stand_height;  // of its top above the room's floor
   Span height_at, sill_at, stand_at;
 };
 

@@ -58,6 +58,27 @@ void take_standing(Checking& c, const Node& n) {
   c.build.standing.push_back(std::move(s));
 }
 
+Position position_of(const Node& n, std::string_view key) {
+  const Node* at = n.find(key);
+  if (!at) return {};
+  return {at->number("[0]").value_or(0), at->number("[1]").value_or(0),
+          at->number("[2]").value_or(0)};
+}
+
+Furnishing shape_of(const Node& n) {
+  const auto length = [&](std::string_view key) { return Millimetres{n.number(key).value_or(0)}; };
+  Furnishing f;
+  f.id = n.text("id").value_or("");
+  f.kind = n.text("kind").value_or("");
+  f.at = position_of(n, "at"), f.from = position_of(n, "from"), f.to = position_of(n, "to");
+  f.width = n.has("width") ? length("width") : length("length");
+  f.depth = length("depth"), f.height = length("height"), f.diameter = length("diameter");
+  f.turned = n.number("turned").value_or(0);
+  f.pocket = {n.number("pocket").value_or(0)};
+  f.where = n.where;
+  return f;
+}
+
 }  // namespace
 
 void check_furnishings(Checking& c) {
@@ -65,6 +86,7 @@ void check_furnishings(Checking& c) {
   if (!list) return;
   for (const Node& n : list->items) {
     for (const char* key : {"at", "from", "to"}) check_position(c, n, key, quoted(n));
+    c.build.furnishings.push_back(shape_of(n));
     if (stands(n))
       take_standing(c, n);
     else if (n.has("mass"))

@@ -16,6 +16,17 @@ void each_item(const Node& root, std::string_view list, Use use) {
   for (const Node& item : found->items) use(item);
 }
 
+KeptAnimal kept_animal(const Node& n, Animal facts) {
+  KeptAnimal kept;
+  kept.facts = std::move(facts);
+  kept.count = static_cast<int>(n.number("count").value_or(1));
+  kept.juvenile = n.text("stage") == "juvenile";
+  if (const auto kg = n.number("mass")) kept.mass = Kilograms{*kg};
+  kept.acquired = n.date("acquired");
+  kept.where = n.where;
+  return kept;
+}
+
 void check_animals(Checking& c) {
   each_item(c.root, "animals", [&](const Node& n) {
     const Node* species = n.find("species");
@@ -23,6 +34,8 @@ void check_animals(Checking& c) {
     if (id.empty()) return;
     c.build.animals.push_back(
         {id, static_cast<int>(n.number("count").value_or(1)), species->where});
+    auto facts = taken(read_animal(c.catalogue, id), c.sink);
+    if (facts) c.build.kept.push_back(kept_animal(n, std::move(*facts)));
   });
 }
 
@@ -39,12 +52,9 @@ BuildKind kind_named(const std::string& name) {
 // The first animal says which rules the build follows.
 void check_kind(Checking& c) {
   std::string kind = "humid", from = "default";
-  if (!c.build.animals.empty()) {
-    const auto animal = taken(read_animal(c.catalogue, c.build.animals.front().id), c.sink);
-    if (animal && animal->build_kind) {
-      kind = animal->build_kind->value;
-      from = "catalogue";
-    }
+  if (!c.build.kept.empty() && c.build.kept.front().facts.build_kind) {
+    kind = c.build.kept.front().facts.build_kind->value;
+    from = "catalogue";
   }
   c.build.kind = kind_named(kind);
   c.build.assumed.push_back({"kind of build", kind, from});
@@ -67,19 +77,73 @@ void check_support(Checking& c, const Node& plant) {
   }
 }
 
+// What its light class wants; {0, 0} when the catalogue does not know.
+Range<double> ppfd_wanted(const Catalogue& catalogue, const Plant& plant) {
+  Range<double> wanted;
+  if (plant.light) {
+    const auto found = catalogue.light.find(plant.light->value);
+    if (found != catalogue.light.end()) wanted = found->second.ppfd.value;
+  }
+  if (plant.ppfd_from) wanted.low = plant.ppfd_from->value;
+  wanted.high = std::max(wanted.low, wanted.high);
+  return wanted;
+}
+
+// Each species is read once, however many entries name it.
+using Read = std::map<std::string, std::optional<Plant>>;
+
+const std::optional<Plant>& plant_facts(Checking& c, Read& read, const std::string& id) {
+  const auto found = read.find(id);
+  if (found != read.end()) return found->second;
+  return read.emplace(id, taken(read_plant(c.catalogue, id), c.sink)).first->second;
+}
+
+void use_plants(Checking& c, const Node& n, const Plant& facts) {
+  PlantUse use;
+  use.facts = facts;
+  use.ppfd = ppfd_wanted(c.catalogue, facts);
+  if (const Node* at = n.find("at")) {
+    use.pinned = Point{at->number("[0]").value_or(0), at->number("[1]").value_or(0)};
+    if (const auto z = at->number("[2]")) use.pinned_height = Millimetres{*z};
+  }
+  use.on = n.text("on").value_or("");
+  use.where = n.where;
+  for (int i = static_cast<int>(n.number("count").value_or(1)); i > 0; --i) {
+    use.number = static_cast<int>(c.build.plants.size()) + 1;
+    c.build.plants.push_back(use);
+  }
+}
+
+// More than this no enclosure holds, and finding their places would not end in a reasonable time.
+constexpr int most_plants = 500;
+
 void check_plants(Checking& c) {
+  Read read;
+  double count = 0;
   each_item(c.root, "plants", [&](const Node& n) {
-    if (const Node* species = n.find("species")) resolve(c, *species, "plant", c.catalogue.plants);
     check_support(c, n);
     check_position(c, n, "at", "the plant");
+    const Node* species = n.find("species");
+    const std::string id = species ? resolve(c, *species, "plant", c.catalogue.plants) : "";
+    if (id.empty()) return;
+    count += n.number("count").value_or(1);
+    if (count > most_plants) {
+      c.error(species->where, "there are more than 500 plants up to here", "at most 500 in all");
+      return;
+    }
+    if (const auto& facts = plant_facts(c, read, id)) use_plants(c, n, *facts);
   });
 }
 
 void check_crew(Checking& c) {
   each_item(c.root, "crew", [&](const Node& n) {
-    if (const Node* species = n.find("species")) {
-      resolve(c, *species, "crew species", c.catalogue.crew);
-    }
+    const Node* species = n.find("species");
+    const std::string id = species ? resolve(c, *species, "crew species", c.catalogue.crew) : "";
+    if (id.empty()) return;
+    auto facts = taken(read_crew(c.catalogue, id), c.sink);
+    if (!facts) return;
+    const double cultures = n.number("cultures").value_or(1);
+    c.build.crew.push_back({std::move(*facts), cultures, n.where});
   });
 }
 

@@ -25,15 +25,16 @@ struct KeptAnimal {
 struct PlantUse {
   int number = 0;  // from 1, in spec order
   Plant facts;
-  Range<double> ppfd;           // what its light class wants, umol m-2 s-1
-  std::optional<Point> pinned;  // checked, not moved
-  std::string on;               // id of a furnishing, or "background"; may be empty
+  Range<double> ppfd;                        // what its light class wants, umol m-2 s-1
+  std::optional<Point> pinned;               // checked, not moved
+  std::optional<Millimetres> pinned_height;  // above the floor, when that was stated, too
+  std::string on;                            // id of a furnishing, or "background"; may be empty
   Span where;
 };
 
 struct CrewUse {
   CrewSpecies facts;
-  int cultures = 1;
+  double cultures = 1;
   Span where;
 };
 
