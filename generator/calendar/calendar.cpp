@@ -4,6 +4,9 @@
 
 #include <ctime>
 #include <memory>
+#include <vector>
+
+#include "compose/schedule.h"
 
 namespace loamsheet {
 namespace {
@@ -17,9 +20,9 @@ struct FreeText {
   void operator()(char* text) const { icalmemory_free_buffer(text); }
 };
 
-// What happens on a day: `task` is the id that its words and its UID are made from.
+// What stands in the diary on a day; `task` is what its UID is made from.
 struct Event {
-  std::string task;
+  std::string task, title, text;
   Date on;
 };
 
@@ -37,28 +40,75 @@ icaltimetype all_day(Date date) {
   return day;
 }
 
-Args slots(const Input& in) {
+Args slots(const Input& in, int day) {
   const Identity& identity = in.build.identity;
   return {{"title", identity.title},
           {"reference", identity.reference},
           {"revision", identity.revision},
-          {"earliest", in.plan.ready.earliest}};
+          {"day", day}};
+}
+
+// A sentence and its amount on a line, then the line that says which build it is.
+std::string line(const Input& in, const CalendarTask& task) {
+  Args args{{"words", said(task, in.wording)}};
+  const std::string amount = said_amount(task, in.wording);
+  args.emplace_back("amount", amount);
+  return in.wording.say(amount.empty() ? "calendar.line" : "calendar.line-with-amount", args);
+}
+
+std::string foot(const Input& in, const CalendarDay& day) {
+  return '\n' + in.wording.say("calendar.foot", slots(in, day.day));
+}
+
+Event milestone(const Input& in, const CalendarDay& day, const CalendarTask& task) {
+  Args args = slots(in, day.day);
+  const std::string amount = said_amount(task, in.wording);
+  args.emplace_back("short", said_short(task, in.wording));
+  args.emplace_back("amount", amount);
+  const char* title = amount.empty() ? "calendar.event" : "calendar.event-with-amount";
+  return {task.task + '-' + std::to_string(task.due), in.wording.say(title, args),
+          line(in, task) + foot(in, day), day.date};
+}
+
+// What is done as a matter of course shares one event a day, so that a diary stays readable.
+Event routine(const Input& in, const CalendarDay& day) {
+  std::string tasks, text;
+  for (const CalendarTask& task : day.tasks) {
+    if (task.milestone) continue;
+    if (!tasks.empty()) tasks += in.wording.say("calendar.between"), text += '\n';
+    const std::string amount = said_amount(task, in.wording);
+    tasks += said_short(task, in.wording) + (amount.empty() ? "" : ' ' + amount);
+    text += line(in, task);
+  }
+  if (tasks.empty()) return {};
+  Args args = slots(in, day.day);
+  args.emplace_back("tasks", tasks);
+  return {"day-" + std::to_string(day.day), in.wording.say("calendar.day", args),
+          text + foot(in, day), day.date};
+}
+
+std::vector<Event> events(const Input& in) {
+  std::vector<Event> all;
+  for (const CalendarDay& day : in.plan.calendar) {
+    for (const CalendarTask& task : day.tasks) {
+      if (task.milestone) all.push_back(milestone(in, day, task));
+    }
+    if (Event event = routine(in, day); !event.task.empty()) all.push_back(std::move(event));
+  }
+  return all;
 }
 
 // The end of an all-day event is the day after it (RFC 5545, 3.6.1).
 Component event_component(const Input& in, const Event& event) {
   const std::string uid = in.build.identity.reference + '-' + event.task + "@loamsheet";
-  const std::string words = "calendar." + event.task;
-  const std::string title = in.wording.say(words + ".title", slots(in));
-  const std::string text = in.wording.say(words + ".text", slots(in));
   Component component(icalcomponent_new(ICAL_VEVENT_COMPONENT));
   const auto add = [&](icalproperty* p) { icalcomponent_add_property(component.get(), p); };
   add(icalproperty_new_uid(uid.c_str()));
   add(icalproperty_new_dtstamp(in.stamp));
   add(icalproperty_new_dtstart(all_day(event.on)));
   add(icalproperty_new_dtend(all_day(plus_days(event.on, 1))));
-  add(icalproperty_new_summary(title.c_str()));
-  add(icalproperty_new_description(text.c_str()));
+  add(icalproperty_new_summary(event.title.c_str()));
+  add(icalproperty_new_description(event.text.c_str()));
   add(icalproperty_new_transp(ICAL_TRANSP_TRANSPARENT));
   return component;
 }
@@ -69,9 +119,7 @@ Component calendar_component(const Input& in) {
   add(icalproperty_new_prodid("-//loamsheet//loamsheet " LOAMSHEET_VERSION "//EN"));
   add(icalproperty_new_version("2.0"));
   add(icalproperty_new_calscale("GREGORIAN"));
-  const Event events[] = {{"planting", in.build.identity.plant_on},
-                          {"animal", in.plan.ready.earliest}};
-  for (const Event& event : events) {
+  for (const Event& event : events(in)) {
     icalcomponent_add_component(calendar.get(), event_component(in, event).release());
   }
   return calendar;

@@ -20,6 +20,7 @@ class CatalogueReader {
     read_shelf_to("animals", out_.animals);
     read_shelf_to("plants", out_.plants);
     read_shelf_to("crew", out_.crew);
+    if (auto rules = taken(read_rules(world_), sink_)) out_.rules = std::move(*rules);
     if (sink_.failed()) return {std::nullopt, sink_.take()};
     return {std::move(out_), sink_.take()};
   }
@@ -43,11 +44,20 @@ class CatalogueReader {
   }
 
   void read_light() {
-    for (const auto& [id, n] : entries("light", light_keys())) {
-      const Node* from = n.find("from");
-      const auto ppfd = n.range("ppfd");
-      if (from && ppfd) out_.light[id] = {{*ppfd, origin_of(*from, out_.sources, sink_)}};
+    const auto tree = data_tree(world_, "specs/catalogue/light.yaml", light_keys(), sink_);
+    for (const auto& [section, list] : tree ? tree->entries : Entries{}) {
+      for (const auto& [id, n] : list.entries) read_light_row(section, id, n);
     }
+  }
+
+  void read_light_row(const std::string& section, const std::string& id, const Node& n) {
+    const Node* from = n.find("from");
+    if (!from) return;
+    const Origin origin = origin_of(*from, out_.sources, sink_);
+    const auto ppfd = n.range("ppfd");
+    const auto per_lux = n.number("per_lux");
+    if (section == "light" && ppfd) out_.light[id] = {{*ppfd, origin}};
+    if (section == "spectra" && per_lux) out_.spectra[id] = {*per_lux, origin};
   }
 
   void read_materials() {

@@ -11,6 +11,7 @@
 #include "base/units.h"
 #include "base/world.h"
 #include "catalogue/fact.h"
+#include "catalogue/rules.h"
 #include "catalogue/shelf.h"
 
 namespace loamsheet {
@@ -64,9 +65,11 @@ struct LightClass {
 struct Catalogue {
   std::map<std::string, Source> sources;
   std::map<std::string, LightClass> light;           // low, medium, high
+  std::map<std::string, Fact<double>> spectra;       // umol m-2 s-1 for one lux, by kind of light
   std::map<std::string, Material> materials;
   std::map<std::string, Mix> mixes;
   Shelf animals, plants, crew;
+  TaskRules rules;
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.

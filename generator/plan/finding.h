@@ -5,14 +5,16 @@
 #include <variant>
 #include <vector>
 
+#include "base/date.h"
 #include "base/span.h"
 #include "base/units.h"
 
 namespace loamsheet {
 
 // Numbers of a finding, by slot name; the words come from the templates.
-using FindingArg = std::variant<std::string, int, Millimetres, Litres, Kilograms, Fraction,
-                                Range<Millimetres>, Range<Litres>, Range<Kilograms>>;
+using FindingArg = std::variant<std::string, int, double, Date, Millimetres, SquareMetres, Litres,
+                                Kilograms, Celsius, Fraction, Range<Millimetres>, Range<Litres>,
+                                Range<Kilograms>, Range<Celsius>, Range<Fraction>>;
 
 enum class Weight { stop, caution, note };
 

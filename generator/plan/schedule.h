@@ -23,8 +23,10 @@ struct Step {
 };
 
 struct CalendarTask {
-  std::string task;    // id; sentence "calendar.task.TASK"
-  std::string amount;  // id of the amount's sentence; may be empty
+  std::string task;        // id; sentences "calendar.task.TASK" and, short, "calendar.short.TASK"
+  std::string amount;      // its sentence is "calendar.amount.AMOUNT"; may be empty
+  int due = 0;             // days after planting, the move or readiness, before it was moved
+  bool milestone = false;  // deserves an entry of its own in a diary
   std::vector<std::pair<std::string, FindingArg>> args;
 };
 

@@ -1,0 +1,94 @@
+#include "catalogue/rule_keys.h"
+
+#include "base/text.h"
+#include "catalogue/rules.h"
+
+namespace loamsheet {
+namespace {
+
+using enum Kind;
+using flag::required;
+
+constexpr std::string_view groups =
+    "lead-up|tank|drainage|substrate|hardscape|planting|finish|after";
+
+constexpr std::string_view conditions =
+    "humid|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|background|"
+    "hardscape|fixed|on-base|on-substrate|water-area|plants|slow-plants|mister|nozzles|lamps|"
+    "heaters|"
+    "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved";
+
+constexpr std::string_view slots =
+    "background-material|drainage-material|drainage-volume|drainage-depth|waterline|"
+    "separator-material|separator-width|separator-depth|substrate-volume|substrate-front|"
+    "substrate-back|litter-material|litter-volume|first-watering";
+
+constexpr std::string_view amounts =
+    "drainage|litter|substrate|first-watering|mist|lamp-hours|fill-every|springtails|isopods|"
+    "waterline";
+
+constexpr Limits day_limits{-90, 366};
+
+constexpr Key rows[] = {
+    {.path = "work", .kind = table, .flags = required},
+    {.path = "work.*", .kind = group},
+    {.path = "work.*.group", .kind = choice, .flags = required, .choices = groups},
+    {.path = "work.*.minutes", .kind = integer, .limits = {1, 600}, .flags = required},
+    {.path = "work.*.for", .kind = choice, .choices = "raised|floor"},
+    {.path = "work.*.after", .kind = list, .limits = {1, 20}},
+    {.path = "work.*.after[]", .kind = id},
+    {.path = "work.*.slots", .kind = list, .limits = {1, 10}},
+    {.path = "work.*.slots[]", .kind = choice, .choices = slots},
+    {.path = "work.*.if", .kind = list, .limits = {1, 10}},
+    {.path = "work.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "work.*.unless", .kind = list, .limits = {1, 10}},
+    {.path = "work.*.unless[]", .kind = choice, .choices = conditions},
+
+    {.path = "care", .kind = table, .flags = required},
+    {.path = "care.*", .kind = group},
+    {.path = "care.*.from", .kind = choice, .choices = "planting|move|ready"},
+    {.path = "care.*.on", .kind = integer, .limits = day_limits, .flags = required},
+    {.path = "care.*.to", .kind = integer, .limits = day_limits},
+    {.path = "care.*.every", .kind = integer, .limits = {1, 90}},
+    {.path = "care.*.moves", .kind = yes_no},
+    {.path = "care.*.milestone", .kind = yes_no},
+    {.path = "care.*.while_empty", .kind = yes_no},
+    {.path = "care.*.amount", .kind = choice, .choices = amounts},
+    {.path = "care.*.after", .kind = id},
+    {.path = "care.*.gap", .kind = integer, .limits = {0, 60}},
+    {.path = "care.*.if", .kind = list, .limits = {1, 10}},
+    {.path = "care.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "care.*.unless", .kind = list, .limits = {1, 10}},
+    {.path = "care.*.unless[]", .kind = choice, .choices = conditions},
+
+    {.path = "readiness", .kind = table, .flags = required},
+    {.path = "readiness.*", .kind = group},
+    {.path = "readiness.*.days", .kind = integer, .limits = {30, 365}},
+    {.path = "readiness.*.more", .kind = integer, .limits = {1, 365}},
+    {.path = "readiness.*.after_acquired", .kind = integer, .limits = {1, 365}},
+    {.path = "readiness.*.if", .kind = list, .limits = {1, 10}},
+    {.path = "readiness.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "readiness.*.unless", .kind = list, .limits = {1, 10}},
+    {.path = "readiness.*.unless[]", .kind = choice, .choices = conditions},
+};
+
+}  // namespace
+
+std::span<const Key> rule_keys() {
+  return rows;
+}
+
+std::vector<std::string> task_groups() {
+  return split(groups, '|');
+}
+std::vector<std::string> task_conditions() {
+  return split(conditions, '|');
+}
+std::vector<std::string> task_slots() {
+  return split(slots, '|');
+}
+std::vector<std::string> task_amounts() {
+  return split(amounts, '|');
+}
+
+}  // namespace loamsheet

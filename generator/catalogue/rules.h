@@ -1,0 +1,74 @@
+// rules: the work and care of a build as data (templates/tasks.yaml): which steps there are and
+// what each waits for, what is done on which day, and how long the tank stays empty.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "base/span.h"
+#include "base/world.h"
+
+namespace loamsheet {
+
+// On what a rule depends: names of task_conditions().
+struct Conditions {
+  std::vector<std::string> all, none;  // all of these hold; none of these does
+};
+
+// A step at the bench. Its sentence is order.ID.
+struct WorkRule {
+  std::string id, group;           // one of task_groups()
+  std::string each;                // raised, floor: a step of every such plant; may be empty
+  std::vector<std::string> after;  // ids of steps that come before
+  std::vector<std::string> slots;  // numbers that its sentence shows
+  Conditions when;
+  int minutes = 0;  // hands on
+  Span where;
+};
+
+// Something that is done on a day, or again and again.
+struct CareRule {
+  enum class From { planting, move, ready };
+  std::string id;
+  From from = From::planting;
+  int on = 0;                // days after that; negative: before it
+  std::optional<int> to;     // the last day, when it comes again
+  int every = 0;             // days; 0: once
+  bool moves = true;         // to an open day, when the shop is closed
+  bool milestone = false;    // has an entry of its own in a diary
+  bool while_empty = false;  // only before the animal's earliest day
+  std::string amount;        // what is shown with it; may be empty
+  std::string after;         // a task of the lead-up, and the days that lie between at least
+  int gap = 0;
+  Conditions when;
+  Span where;
+};
+
+// A reason to keep the tank empty for longer.
+struct ReadinessRule {
+  std::string id;
+  int days = 0;            // at least so many after planting or the move
+  int more = 0;            // on top of what the other rules say
+  int after_acquired = 0;  // at least so many after the animal came
+  Conditions when;
+  Span where;
+};
+
+struct TaskRules {
+  std::vector<WorkRule> work;
+  std::vector<CareRule> care;
+  std::vector<ReadinessRule> readiness;
+};
+
+// The names that rules may use; groups in working order.
+std::vector<std::string> task_conditions();
+std::vector<std::string> task_groups();
+std::vector<std::string> task_slots();
+std::vector<std::string> task_amounts();
+
+// Reads templates/tasks.yaml. A step that waits for one that is not there, and steps that wait for
+// one another, are errors with their place.
+Outcome<TaskRules> read_rules(World&);
+
+}  // namespace loamsheet

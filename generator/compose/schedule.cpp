@@ -1,0 +1,28 @@
+#include "compose/schedule.h"
+
+#include "compose/words.h"
+
+namespace loamsheet {
+
+std::string said(const Step& step, const Wording& wording) {
+  Args args = worded(step.args);
+  for (auto& [slot, value] : args) {
+    if (slot.ends_with("-material")) value = material_name(wording, std::get<std::string>(value));
+  }
+  return wording.say(step.sentence, args);
+}
+
+std::string said(const CalendarTask& task, const Wording& wording) {
+  return wording.say("calendar.task." + task.task, worded(task.args));
+}
+
+std::string said_short(const CalendarTask& task, const Wording& wording) {
+  return wording.say("calendar.short." + task.task, worded(task.args));
+}
+
+std::string said_amount(const CalendarTask& task, const Wording& wording) {
+  if (task.amount.empty()) return "";
+  return wording.say("calendar.amount." + task.amount, worded(task.args));
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,66 @@
+#include <algorithm>
+#include <limits>
+
+#include "plan/calendar.h"
+#include "plan/conditions.h"
+
+namespace loamsheet {
+namespace {
+
+constexpr int no_limit = std::numeric_limits<int>::max() / 2;
+
+bool closed(const Build& build, int day) {
+  const auto date = plus_days(build.identity.plant_on, day);
+  return build.shop.closed[static_cast<size_t>(weekday(date))];
+}
+
+bool leads_up(const CareRule& rule) {
+  return rule.from == CareRule::From::planting && rule.on < 0;
+}
+
+// The latest day that leaves those that wait for this task their time.
+int latest(const Build& build, size_t at, const std::vector<std::optional<int>>& days) {
+  const auto& rules = build.rules.care;
+  int day = rules[at].on;
+  for (size_t i = 0; i < rules.size(); ++i) {
+    if (days[i] && rules[i].after == rules[at].id) day = std::min(day, *days[i] - rules[i].gap);
+  }
+  return day;
+}
+
+// Positions of the lead-up's rules, the last in time first; those that wait before those waited
+// for.
+std::vector<size_t> backwards(const std::vector<CareRule>& rules) {
+  std::vector<size_t> order;
+  for (size_t i = 0; i < rules.size(); ++i) {
+    if (leads_up(rules[i])) order.push_back(i);
+  }
+  std::stable_sort(order.begin(), order.end(),
+                   [&](size_t a, size_t b) { return rules[a].on > rules[b].on; });
+  return order;
+}
+
+}  // namespace
+
+int open_day(const Build& build, int day, const Window& window, bool earlier_first) {
+  for (const bool earlier : {earlier_first, !earlier_first}) {
+    for (int away = 0; away < 7; ++away) {
+      const int tried = earlier ? day - away : day + away;
+      if (tried >= window.low && tried <= window.high && !closed(build, tried)) return tried;
+    }
+  }
+  return day;
+}
+
+std::vector<std::optional<int>> lead_up_days(const Build& build) {
+  const auto& rules = build.rules.care;
+  std::vector<std::optional<int>> days(rules.size());
+  for (size_t at : backwards(rules)) {
+    if (!applies(rules[at].when, build)) continue;
+    const int day = latest(build, at, days);
+    days[at] = rules[at].moves ? open_day(build, day, {-no_limit, day}, true) : day;
+  }
+  return days;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,70 @@
+#include "plan/readiness.h"
+
+#include <algorithm>
+
+#include "plan/conditions.h"
+#include "plan/constants.h"
+
+namespace loamsheet {
+namespace {
+
+// What sets the days, before anything comes on top.
+struct Base {
+  int days = constants::days_empty;
+  std::string rule;  // empty: the days that every tank stands empty
+};
+
+// The rule that asks for the most days; of equals the first.
+Base longest(const std::vector<const ReadinessRule*>& rules) {
+  Base base;
+  for (const ReadinessRule* rule : rules) {
+    if (rule->days > base.days) base = {rule->days, rule->id};
+  }
+  return base;
+}
+
+std::vector<const ReadinessRule*> applying(const Build& build) {
+  std::vector<const ReadinessRule*> rules;
+  for (const ReadinessRule& rule : build.rules.readiness) {
+    if (applies(rule.when, build)) rules.push_back(&rule);
+  }
+  return rules;
+}
+
+// An animal that came late may still be in quarantine on the day.
+void wait_for_quarantine(const Build& build, const ReadinessRule& rule, Ready& ready) {
+  Date free = ready.earliest;
+  for (const KeptAnimal& animal : build.kept) {
+    if (animal.acquired) free = std::max(free, plus_days(*animal.acquired, rule.after_acquired));
+  }
+  if (free == ready.earliest) return;
+  ready.earliest = free;
+  ready.because.insert(ready.because.begin(), rule.id);
+}
+
+}  // namespace
+
+Ready plan_ready(const Build& build) {
+  const bool moved = condition_holds("moved", build);
+  const Date from = moved ? *build.identity.moves_on : build.identity.plant_on;
+  const auto rules = applying(build);
+  const Base base = longest(rules);
+  Ready ready;
+  if (!base.rule.empty()) ready.because.push_back(base.rule);
+  if (moved) ready.because.push_back("after-move");
+  if (ready.because.empty()) ready.because.push_back("after-planting");
+  int days = base.days;
+  for (const ReadinessRule* rule : rules) {
+    if (rule->more == 0) continue;
+    days += rule->more;
+    ready.because.push_back(rule->id);
+  }
+  ready.earliest = plus_days(from, days);
+  for (const ReadinessRule* rule : rules) {
+    if (rule->after_acquired > 0) wait_for_quarantine(build, *rule, ready);
+  }
+  ready.days = days_between(build.identity.plant_on, ready.earliest);
+  return ready;
+}
+
+}  // namespace loamsheet
