@@ -2,6 +2,7 @@
 
 #include "job/customer.h"
 #include "job/job.h"
+#include "job/stock.h"
 
 namespace loamsheet {
 namespace {
@@ -34,8 +35,8 @@ void attach_shop_files(World& world, const Planned& p, Sink& sink, std::vector<A
     attach(world, profile.path, {name, "application/yaml", "profile", ""}, sink, files);
   }
   if (const auto stock = p.spec.root.text("stock")) {
-    attach(world, (Path(p.spec.file).parent_path() / *stock).string(),
-           {base_name(*stock), "text/csv", "stock", ""}, sink, files);
+    attach(world, path_beside(p.spec, *stock), {base_name(*stock), "text/csv", "stock", ""}, sink,
+           files);
   }
 }
 

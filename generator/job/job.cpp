@@ -6,6 +6,7 @@
 #include "compose/compose.h"
 #include "data/data.h"
 #include "draw/draw.h"
+#include "job/stock.h"
 #include "layout/layout.h"
 #include "paint/paint.h"
 
@@ -16,8 +17,9 @@ Outcome<Planned> plan_spec(World& world, const std::string& path, const std::str
   auto spec = taken(read_spec(world, path, profiles), sink);
   auto catalogue = taken(read_catalogue(world), sink);
   if (!spec || !catalogue) return {std::nullopt, sink.take()};
-  auto build = taken(check(*spec, *catalogue), sink);
-  if (!build) return {std::nullopt, sink.take()};
+  auto stock = taken(named_stock(world, *spec), sink);
+  auto build = taken(check(*spec, *catalogue, stock.value_or(std::nullopt)), sink);
+  if (!build || !stock) return {std::nullopt, sink.take()};
   const auto units = build->print.us_units ? UnitSystem::us : UnitSystem::metric;
   auto wording = taken(read_wording(world, build->print.language, units), sink);
   if (!wording) return {std::nullopt, sink.take()};

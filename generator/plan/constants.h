@@ -21,6 +21,27 @@ inline constexpr Millimetres high_water{25};
 // The share of a stand's rated load that should stay free. Common practice.
 inline constexpr Fraction stand_reserve{0.20};
 
+// Animals that want the air at least so humid are misted for twice a day. Common practice.
+inline constexpr Fraction wet_air{0.70};
+
+// The shortest burst of a pump that wets leaves, in seconds, and the fewest pulls of a trigger.
+// Common practice.
+inline constexpr double shortest_burst = 3;
+inline constexpr double fewest_pulls = 5;
+
+// Pulls of a trigger in one misting from which a hand tires. Common practice.
+inline constexpr double many_pulls = 60;
+
+// The calendar and the water run at least so many days. Common practice.
+inline constexpr int days_followed = 35;
+
+// The height of a stand that the spec does not state. Common practice.
+inline constexpr Millimetres usual_stand{750};
+
+// What one person lifts alone at most, near the waist and close to the body: the smaller of the
+// two peak values of HSE INDG143, "Manual handling at work".
+inline constexpr Kilograms alone_at_most{16};
+
 // The share of the height that should stay free above the layers. Common practice.
 inline constexpr Fraction free_height{1.0 / 3.0};
 
@@ -32,6 +53,15 @@ inline constexpr KilogramsPerCubicMetre heavy_granules{1000};
 
 // The tank stands empty of animals at least so long after planting or a move. Common practice.
 inline constexpr int days_empty = 30;
+
+// Grown climbers without claws and lighter than this pull no plant loose. Common practice.
+inline constexpr Kilograms light_climber{0.02};
+
+// Grown animals from this mass on flatten what is not yet rooted. Common practice.
+inline constexpr Kilograms heavy_animal{0.1};
+
+// A tank that is moved sooner after planting carries plants that have not rooted. Common practice.
+inline constexpr int days_before_move = 14;
 
 // The tank is planted and weighed at room temperature. Common practice.
 inline constexpr Celsius room{20};

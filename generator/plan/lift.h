@@ -1,26 +1,32 @@
 // lift: who may lift the empty tank onto its stand. Revised NIOSH lifting equation: Waters,
 // Putz-Anderson and Garg, DHHS (NIOSH) 94-110, revised 9/2021.
 #pragma once
+#include <optional>
+
 #include "base/units.h"
 #include "check/build.h"
 
 namespace loamsheet {
 
-// Centimetres, degrees, lifts a minute; coupling 1.00 good, 0.95 fair, 0.90 poor.
+// One end of a lift: centimetres, degrees, lifts a minute for at most an hour in all; coupling
+// 1.00 good, 0.95 fair, 0.90 poor.
 struct LiftTask {
   double horizontal = 25, vertical = 75, travel = 25, twist = 0, per_minute = 0.2, coupling = 1;
 };
 
-// The recommended weight limit.
+// The recommended weight limit; zero beyond the equation's reach.
 Kilograms weight_limit(const LiftTask&);
 
 struct LiftPlan {
-  LiftTask task;           // the harder end of the lift
-  double empty_index = 0;  // load over limit, for one person
-  Kilograms limit;         // of one person
-  int people = 1;          // as many as bring the index to 1 or less; two at least
+  LiftTask task;                      // the harder end of the lift, by one person
+  std::optional<double> empty_index;  // load over limit; nothing beyond the equation's reach
+  Kilograms limit;                    // of one person lifting alone
+  int people = 1;                     // three at most
+  bool by_hand = true;                // false: too heavy for three, so use lifting gear
 };
 
+// A team holds the tank at its ends, close to the body. Two bear 2/3 of the sum of what each may
+// lift, three bear 1/2 of it (HSE, as quoted by Network Rail, "Lifting and handling in teams").
 LiftPlan plan_lift(const Build&, Kilograms empty);
 
 }  // namespace loamsheet

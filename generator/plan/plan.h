@@ -54,6 +54,7 @@ struct PullItem {
   std::string unit;             // L, m2, kg, piece
   std::vector<Pack> packs;      // whole packs that cover the need; empty without stock
   std::optional<double> price;  // net, of those packs
+  double missing = 0;           // of the need, beyond what is on hand
 };
 
 struct Plan {

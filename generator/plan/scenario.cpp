@@ -85,7 +85,20 @@ bool differ(double a, double b) {
 
 bool differ(const Result& a, const Result& b) {
   return differ(a.first_watering.v, b.first_watering.v) || differ(a.standing.v, b.standing.v) ||
-         differ(a.dry.v, b.dry.v) || differ(a.wet.v, b.wet.v);
+         differ(a.dry.v, b.dry.v) || differ(a.wet.v, b.wet.v) || differ(a.strokes, b.strokes);
+}
+
+// An amount where the scenario has its unknown, or else in its middle.
+double at_place(const Uncertain<Litres>& amount, const Scenario& scenario) {
+  const double place = amount.unknown < 0 ? 0.5 : scenario.at[static_cast<size_t>(amount.unknown)];
+  return (amount.range.low + (amount.range.high - amount.range.low) * place).v;
+}
+
+double strokes_per_litre(const Build& build, const Scenario& scenario) {
+  if (!build.misting) return 0;
+  const Misting& mister = *build.misting;
+  if (mister.by_hand) return 1 / at_place(mister.pull, scenario);
+  return 60 / (mister.nozzles * at_place(mister.flow, scenario));
 }
 
 }  // namespace
@@ -101,7 +114,8 @@ Result evaluate(const Build& build, const Decisions& decisions, const Scenario& 
       watered_through(build) ? field_capacity_deficit(build, decisions, scenario) : Litres{};
   const Litres drained = run_through(build, deficit);
   return {deficit + drained, standing_level(build, decisions.layers, drained),
-          dry_mass(build, decisions, scenario), wet_mass(build, decisions, scenario, drained)};
+          dry_mass(build, decisions, scenario), wet_mass(build, decisions, scenario, drained),
+          strokes_per_litre(build, scenario)};
 }
 
 std::vector<Scenario> scenarios(const Build& build) {

@@ -1,0 +1,37 @@
+#include <cmath>
+
+#include "plan/findings.h"
+
+namespace loamsheet {
+namespace {
+
+FindingArg amount(double v, const std::string& unit) {
+  if (unit == "L") return Litres{v};
+  if (unit == "kg") return Kilograms{v};
+  if (unit == "m2") return SquareMetres{v};
+  return static_cast<int>(std::ceil(v));
+}
+
+}  // namespace
+
+Found stock_findings(const Build& build, const Plan& plan) {
+  Found found;
+  if (!build.stock) return found;
+  const auto add = [&](Weight weight, const char* rule, const PullItem& item, double v) {
+    found.push_back({weight,
+                     rule,
+                     build.stock_at,
+                     {{"material", item.item}, {"amount", amount(v, item.unit)}}});
+  };
+  for (const PullItem& item : plan.pull_list) {
+    if (item.packs.empty() && item.need > 0) {
+      add(Weight::note, "stock-not-listed", item, item.need);
+      continue;
+    }
+    if (item.missing > 0) add(Weight::caution, "stock-short", item, item.missing);
+    if (!item.price) add(Weight::note, "price-missing", item, item.need);
+  }
+  return found;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,170 @@
+#include "plan/water_days.h"
+
+#include <algorithm>
+
+#include "plan/constants.h"
+#include "plan/misting.h"
+#include "plan/scenario.h"
+#include "plan/water.h"
+
+namespace loamsheet {
+namespace {
+
+double middle(const Range<Litres>& range) {
+  return (range.low.v + range.high.v) / 2;
+}
+
+// Litres a day.
+double modelled_loss(const AirPlan& air) {
+  const auto day = [](const Season& s) { return 12 * (middle(s.day.lost) + middle(s.night.lost)); };
+  return (day(air.winter) + day(air.summer)) / 2;
+}
+
+double held_at_field_capacity(const Build& build, const LayersPlan& layers) {
+  double sum = 0;
+  for (size_t i = 0; i < layers.substrate.parts.size(); ++i) {
+    const Bulk& bulk = build.layers.substrate.parts[i].bulk;
+    sum += layers.substrate.parts[i].volume.v * bulk.field_capacity.v;
+  }
+  return sum;
+}
+
+double free_pores(const Build& build, const LayersPlan& layers) {
+  double sum = 0;
+  for (size_t i = 0; i < layers.substrate.parts.size(); ++i) {
+    const Bulk& bulk = build.layers.substrate.parts[i].bulk;
+    sum += layers.substrate.parts[i].volume.v * bulk.voids.v;
+  }
+  return sum;
+}
+
+// What the substrate lacks as placed, everything that is not known taken in the middle.
+double lacking(const Build& build, const LayersPlan& layers) {
+  Decisions decisions;
+  decisions.layers = layers;
+  const Scenario middle{std::vector<double>(build.unknowns.size(), 0.5)};
+  return field_capacity_deficit(build, decisions, middle).v;
+}
+
+// The substrate as a store of water, in litres, from day to day.
+class Store {
+ public:
+  Store(const Build& build, const LayersPlan& layers, const AirPlan& air)
+      : build_(build),
+        layers_(layers),
+        routine_(routine_for(build)),
+        full_(held_at_field_capacity(build, layers)),
+        refill_(full_ * routine_.refill.v),
+        held_(full_ - lacking(build, layers)),
+        loss_(build.measured_loss ? middle(*build.measured_loss) : modelled_loss(air)) {}
+
+  Litres held() const { return {held_}; }
+
+  WaterDay next(int number) {
+    WaterDay day;
+    day.day = number;
+    if (number == 0 && watered_through(build_)) water_in(day);
+    mist(day);
+    lose(day);
+    drain(day);
+    day.stored = {held_};
+    day.standing = standing_level(build_, layers_, {standing_});
+    return day;
+  }
+
+ private:
+  void water_in(WaterDay& day) {
+    const Litres deficit{full_ - held_}, through = run_through(build_, deficit);
+    day.watered = deficit + through;
+    day.drained = through;
+    held_ = full_;
+  }
+
+  void mist(WaterDay& day) {
+    const double aim = refill_ + (full_ - refill_) * level_on(routine_, day.day).v;
+    const double wanted = std::max(0.0, aim + loss_ - held_);
+    const int times = mistings_on(routine_, day.day);
+    const double most = std::min(room(day), times * floor_sheet());
+    const Spray chosen = spray(*build_.misting, {wanted}, {most}, times);
+    day.mistings = chosen.mistings, day.each = chosen.each, day.mist = chosen.amount;
+    held_ += chosen.amount.v;
+  }
+
+  void lose(WaterDay& day) {
+    const bool short_of_water = !build_.measured_loss && held_ < refill_;
+    const double loss = short_of_water ? loss_ * held_ / refill_ : loss_;
+    day.lost = {std::min(loss, held_)};
+    held_ -= day.lost.v;
+  }
+
+  // Without a drainage layer the surplus has nowhere to go.
+  void drain(WaterDay& day) {
+    if (layers_.drainage && held_ > full_) {
+      day.drained += Litres{held_ - full_};
+      held_ = full_;
+    }
+    standing_ += day.drained.v;
+  }
+
+  // What a day's mistings may add before water stands too high.
+  double room(const WaterDay& day) const {
+    const double in_substrate = std::max(0.0, full_ - held_ + loss_);
+    if (!layers_.drainage) return in_substrate;
+    const Millimetres highest = std::min(*highest_standing(build_), constants::high_water);
+    const double voids = layers_.drainage->voids.v * (highest / build_.layers.drainage.depth);
+    return in_substrate + std::max(0.0, voids - standing_ - day.drained.v);
+  }
+
+  // The most that one misting may lay on the floor.
+  double floor_sheet() const { return volume(area(build_.enclosure.footprint), routine_.most).v; }
+
+  const Build& build_;
+  const LayersPlan& layers_;
+  Routine routine_;
+  double full_, refill_, held_, loss_;
+  double standing_ = 0;
+};
+
+std::optional<double> days_between_fills(const Build& build, const std::vector<WaterDay>& days) {
+  if (!build.misting->tank) return std::nullopt;
+  const auto wettest = std::max_element(
+      days.begin(), days.end(), [](const auto& a, const auto& b) { return a.mist < b.mist; });
+  if (wettest == days.end() || wettest->mist.v <= 0) return std::nullopt;
+  return *build.misting->tank / wettest->mist;
+}
+
+// The substrate holds all it can by then; its free pores and those of the drainage take the rest.
+std::optional<Litres> overflow(const Build& build, const LayersPlan& layers,
+                               const std::vector<WaterDay>& days) {
+  if (build.misting->by_hand || !build.misting->tank) return std::nullopt;
+  double room = free_pores(build, layers);
+  if (layers.drainage) {
+    double standing = 0;
+    for (const WaterDay& day : days) standing += day.drained.v;
+    room += std::max(0.0, layers.drainage->voids.v - standing);
+  }
+  return Litres{std::max(0.0, build.misting->tank->v - room)};
+}
+
+}  // namespace
+
+int last_day(const Build& build, int ready_days) {
+  return std::max({constants::days_followed, build.calendar_days.value_or(0), ready_days});
+}
+
+std::optional<UpkeepPlan> plan_upkeep(const Build& build, const LayersPlan& layers,
+                                      const AirPlan& air, int through) {
+  if (!build.misting) return std::nullopt;
+  UpkeepPlan plan;
+  plan.by_hand = build.misting->by_hand;
+  Store store(build, layers, air);
+  plan.placed = store.held();
+  for (int day = 0; day <= through; ++day) plan.days.push_back(store.next(day));
+  plan.fill_every = days_between_fills(build, plan.days);
+  plan.stuck_on_overflow = overflow(build, layers, plan.days);
+  const int regime = routine_for(build).tapered_by;
+  if (regime <= through) plan.regime_from = regime;
+  return plan;
+}
+
+}  // namespace loamsheet
