@@ -57,6 +57,28 @@ struct Dump {
   std::string operator()(const FigureBlock& f) const {
     return "  figure " + f.id + ' ' + f.caption + '\n';
   }
+  std::string operator()(const Steps& s) const {
+    std::string out;
+    for (const auto& step : s.steps) {
+      out += "  step " + step.number + ' ' + written(step.words);
+      out += step.minutes.empty() ? "\n" : " (" + step.minutes + ")\n";
+    }
+    return out;
+  }
+  std::string operator()(const CalendarGrid& c) const {
+    static constexpr const char* states[] = {"", " closed", " outside"};
+    std::string out = "  calendar";
+    for (const auto& day : c.weekdays) out += " | " + day;
+    out += '\n';
+    for (const auto& week : c.weeks) {
+      for (const auto& cell : week) {
+        out += "  day " + cell.day + states[static_cast<int>(cell.state)];
+        out += cell.milestone ? " milestone\n" : "\n";
+        out += lines("  line", cell.lines);
+      }
+    }
+    return out;
+  }
 };
 
 }  // namespace

@@ -58,6 +58,29 @@ struct Table {
   std::vector<std::vector<Words>> rows;
   bool totals = false;       // the last row is a total
   bool tick_column = false;  // a box to tick before each row
+  double write_rows = 0;     // mm: least height of a row, and lines between the columns, so that
+                             // empty cells can be written in by hand; 0: an ordinary table
+};
+
+struct Steps {  // what to do, in order, each with a box to tick
+  struct Step {
+    std::string number;  // "7"
+    Words words;
+    std::string minutes;  // set flush right: "20 min"; may be empty
+  };
+  std::vector<Step> steps;
+};
+
+struct CalendarGrid {  // a week a row, to be read from a metre away; for a landscape part
+  enum class State { open, closed, outside };  // closed: grey; outside of the dates: hatched
+  struct Cell {
+    std::string day;  // "7" or "1 March"; may be empty
+    State state = State::open;
+    bool milestone = false;  // in a heavy frame
+    std::vector<Words> lines;
+  };
+  std::vector<std::string> weekdays;  // heads, as many as every week has cells
+  std::vector<std::vector<Cell>> weeks;
 };
 
 struct Callout {  // a boxed notice; weight carries its meaning in grey
@@ -72,7 +95,7 @@ struct FigureBlock {
 };
 
 using Block = std::variant<Heading, Paragraph, BulletList, TickList, Blank, Facts, Table, Callout,
-                           FigureBlock>;
+                           FigureBlock, Steps, CalendarGrid>;
 
 // One part of the sheet; each starts on its own page.
 struct Part {

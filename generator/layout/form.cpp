@@ -14,6 +14,7 @@ struct SpaceAbove {
   std::string operator()(const Callout&) const { return "callout.above"; }
   std::string operator()(const FigureBlock&) const { return "figure.above"; }
   std::string operator()(const Blank&) const { return "blank.above"; }
+  std::string operator()(const CalendarGrid&) const { return "calendar.above"; }
   template <class Other>
   std::string operator()(const Other&) const {
     return "block.above";

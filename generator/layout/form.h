@@ -69,6 +69,8 @@ void form_block(const Facts&, Former&, Flow&);
 void form_block(const Table&, Former&, Flow&);
 void form_block(const Callout&, Former&, Flow&);
 void form_block(const FigureBlock&, Former&, Flow&);
+void form_block(const Steps&, Former&, Flow&);
+void form_block(const CalendarGrid&, Former&, Flow&);
 
 // A box to tick: upper edge aligned to the capitals of the line whose top is at `top`.
 BoxMark tick_box(const Former&, const TextStyle&, double x, double top);

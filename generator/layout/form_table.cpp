@@ -60,6 +60,7 @@ class TableFormer {
     set_row({lines, 0, lines.count()}, style, grid_, tags, -pad, band);
     line(0, "table.edge", band);
     line(-band.height, "table.head-rule", band);
+    between_columns(band);
     flow_.heads.push_back(band);
     flow_.bands.push_back(std::move(band));
   }
@@ -104,10 +105,24 @@ class TableFormer {
   Band part(const RowPart& lines, const std::vector<int>& tags) const {
     const double pad = former_.space("table.pad");
     Band band;
-    band.height = 2 * pad + style_.leading * static_cast<double>(lines.to - lines.from);
+    const double text = style_.leading * static_cast<double>(lines.to - lines.from);
+    const double room = std::min(points(table_.write_rows), former_.tallest());
+    band.height = std::max(2 * pad + text, room);
     band.head = static_cast<int>(flow_.heads.size()) - 1;
-    set_row(lines, style_, grid_, tags, -pad, band);
+    set_row(lines, style_, grid_, tags, (text - band.height) / 2, band);
+    between_columns(band);
     return band;
+  }
+
+  // Where the cells are written in by hand, each needs its sides.
+  void between_columns(Band& band) const {
+    if (table_.write_rows <= 0) return;
+    const auto& style = former_.style;
+    for (size_t c = 1; c < grid_.columns.size(); ++c) {
+      const double x = grid_.columns[c].left - former_.space("table.gutter") / 2;
+      band.marks.emplace_back(
+          rule({x, 0}, {x, -band.height}, style["table.row-rule"], style["table.row-rule-grey"]));
+    }
   }
 
   // The table's edge below the last row, a heavier rule above a total.

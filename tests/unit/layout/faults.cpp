@@ -82,6 +82,9 @@ class AnySheet {
     return text;
   }
 
+  // Heads are repeated on every page and are the templates' own words: none is endless.
+  std::string head() { return upto(2) ? "Wednesday" : "Dry mass of parts"; }
+
   Words any_words(unsigned most) {
     Words all;
     for (unsigned n = 1 + upto(3); n > 0; --n) {
@@ -101,8 +104,9 @@ class AnySheet {
     t.caption = upto(2) ? line(5) : "";
     t.tick_column = upto(2);
     t.totals = upto(2);
+    t.write_rows = upto(3) ? 0 : upto(20);
     for (unsigned n = 1 + upto(6); n > 0; --n) {
-      t.columns.push_back({line(2), upto(2) == 1, static_cast<double>(upto(3))});
+      t.columns.push_back({head(), upto(2) == 1, static_cast<double>(upto(3))});
     }
     for (unsigned n = upto(8) == 0 ? 200 : upto(20); n > 0; --n) {
       t.rows.emplace_back();
@@ -120,8 +124,35 @@ class AnySheet {
     return f;
   }
 
+  Steps steps() {
+    Steps s;
+    for (unsigned n = upto(30); n > 0; --n) {
+      s.steps.push_back({std::to_string(upto(40)), any_words(30), upto(3) ? "20 min" : ""});
+    }
+    return s;
+  }
+
+  CalendarGrid::Cell cell() {
+    CalendarGrid::Cell c;
+    c.day = upto(5) ? line(2) : "";
+    c.state = static_cast<CalendarGrid::State>(upto(3));
+    c.milestone = upto(4) == 0;
+    if (upto(3) == 0) c.lines = items(upto(60) ? 5 : 40);
+    return c;
+  }
+
+  CalendarGrid calendar() {
+    CalendarGrid g;
+    g.weekdays.assign(1 + upto(7), head());
+    for (unsigned n = upto(9); n > 0; --n) {
+      g.weeks.emplace_back();
+      for (size_t c = 0; c < g.weekdays.size(); ++c) g.weeks.back().push_back(cell());
+    }
+    return g;
+  }
+
   void add_block(std::vector<Block>& blocks) {
-    switch (upto(9)) {
+    switch (upto(11)) {
       case 0:
         blocks.push_back(Heading{static_cast<int>(2 + upto(2)), line(8)});
         blocks.push_back(Paragraph{any_words(20)});
@@ -147,6 +178,12 @@ class AnySheet {
       case 7:
         blocks.push_back(
             Callout{static_cast<Callout::Kind>(upto(5)), line(6), items(upto(9) ? 4 : 60)});
+        break;
+      case 8:
+        blocks.push_back(steps());
+        break;
+      case 9:
+        blocks.push_back(calendar());
         break;
       default:
         blocks.push_back(FigureBlock{"elevation", line(12), "A tank."});
