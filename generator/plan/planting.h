@@ -32,6 +32,7 @@ struct PlacedPlant {
   Millimetres spread, height;  // mature, capped by the enclosure
   double fit = 0;              // 0 to 1
   std::vector<Reason> why;
+  std::vector<std::string> broken;  // hard rules broken by a pin: keep-out, room, distance
 };
 
 struct PlantingPlan {

@@ -1,0 +1,12 @@
+// planting_json: the plants' places with their reasons in words, and how good the placement is.
+#pragma once
+#include "catalogue/wording.h"
+#include "data/json.h"
+#include "plan/planting.h"
+
+namespace loamsheet {
+
+Json plants_json(const PlantingPlan&, const Wording&);
+Json placement_json(const PlantingPlan&);
+
+}  // namespace loamsheet

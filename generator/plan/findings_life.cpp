@@ -1,0 +1,39 @@
+#include "plan/findings.h"
+#include "plan/fit.h"
+
+namespace loamsheet {
+namespace {
+
+void append(Found& all, Found more) {
+  for (Finding& finding : more) all.push_back(std::move(finding));
+}
+
+Finding about(const PlacedPlant& plant, const Span& where, const std::string& rule) {
+  return {Weight::caution,
+          rule,
+          where,
+          {{"plant", plant.common_name}, {"number", plant.number}, {"spread", plant.spread}}};
+}
+
+Found places(const Build& build, const PlantingPlan& planting) {
+  Found all;
+  for (size_t i = 0; i < planting.plants.size(); ++i) {
+    const PlacedPlant& plant = planting.plants[i];
+    const Span& where = build.plants[i].where;
+    if (!plant.placed) all.push_back(about(plant, where, "plant-unplaced"));
+    for (const std::string& rule : plant.broken) all.push_back(about(plant, where, "pin-" + rule));
+  }
+  return all;
+}
+
+}  // namespace
+
+Found life_findings(const Build& build, const Plan& plan) {
+  Found all = animal_fit(build);
+  append(all, plant_fit(build));
+  append(all, crew_fit(build));
+  if (plan.planting) append(all, places(build, *plan.planting));
+  return all;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,51 @@
+// placement_constants: the measures and weights of placement that are not the spec's and not the
+// catalogue's, each with its origin.
+#pragma once
+#include "base/units.h"
+
+namespace loamsheet::constants {
+
+// A grid finer than this moves no plant by more than a hand does; mounts are fixed more
+// coarsely. Common practice.
+inline constexpr Millimetres floor_step{25}, mount_step{50}, pocket_step{50};
+
+// Ground kept free: what a door sweeps and a hand reaches through, before the mouth of a hide, and
+// around what stands, so that no root ball is squeezed. Common practice.
+inline constexpr Millimetres door_strip{50}, mouth{80}, beside_things{20};
+
+// Across and deep, for a furnishing whose size is not stated. Common practice.
+inline constexpr Millimetres unsized_thing{120};
+
+// From this mature height a plant belongs at the back and the sides. Common practice.
+inline constexpr Millimetres tall_plant{200};
+
+// A plant that would spread wider than this share of the shorter side is trimmed. Common practice.
+inline constexpr double widest_share = 0.5;
+
+// A foot stands no nearer to a wall than this, or than this share of its spread: leaves may touch
+// the glass, roots need the ground. Common practice.
+inline constexpr Millimetres least_from_wall{20};
+inline constexpr double wall_share = 0.25;
+
+// Ground covers may grow into their neighbours by this share. Common practice.
+inline constexpr double ground_cover_overlap = 0.30;
+
+// How much each soft rule counts; they sum to 1. Light first: it cannot be mended after planting,
+// as damp can by misting; where a habit shows best next; room above least, for the hard rule has
+// already kept what cannot fit. From memory.
+inline constexpr double light_weight = 0.35, humidity_weight = 0.25, habit_weight = 0.30,
+                        headroom_weight = 0.10;
+
+// Light by so many times outside its band, and air by so much drier than its least, fits not at
+// all. From memory.
+inline constexpr double light_off = 4.0;
+inline constexpr Fraction humidity_off{0.30};
+
+// Air from which plants of dry places rot. Common practice.
+inline constexpr Fraction damp_air{0.70};
+
+// A trailer shows fully over so much free drop; a climber holds on within so far of a wall.
+// Common practice.
+inline constexpr Millimetres full_drop{300}, near_support{60}, far_support{250};
+
+}  // namespace loamsheet::constants

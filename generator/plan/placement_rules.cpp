@@ -1,0 +1,130 @@
+#include "plan/placement_rules.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "plan/placement_constants.h"
+
+namespace loamsheet {
+namespace {
+
+using namespace constants;
+
+bool right_kind(const Needs& needs, const Site& site) {
+  if (site.kind == SiteKind::mount) return needs.mountable;
+  return site.kind == SiteKind::pocket || needs.habit != Habit::epiphyte;
+}
+
+Millimetres from_wall(const Needs& needs) {
+  if (needs.habit == Habit::climber) return least_from_wall;
+  return std::max(least_from_wall, needs.spread * wall_share);
+}
+
+bool covers_ground(const Needs& needs) {
+  return needs.habit == Habit::creeper || needs.habit == Habit::moss;
+}
+
+double share(double part) {
+  return std::clamp(part, 0.0, 1.0);
+}
+
+double to_side(const Site& site) {
+  return std::abs(2 * site.across - 1);
+}
+
+double climber_fit(const Site& site) {
+  if (site.on == "background") return 1 - 0.5 * site.up;
+  const double far = (site.support - near_support) / (far_support - near_support);
+  return 1 - 0.7 * share(far);
+}
+
+// Low and at the front, where the substrate stays damp longest.
+double creeper_fit(const Site& site) {
+  const double low = site.kind == SiteKind::floor ? 1 : 0.6 * (1 - site.up);
+  return low * (1 - 0.5 * share(site.back));
+}
+
+double epiphyte_fit(const Site& site) {
+  return 0.5 + 0.5 * share(site.up * 1.5);
+}
+
+double tall_fit(const Site& site) {
+  return 0.3 + 0.7 * share(std::max(site.back, to_side(site)));
+}
+
+// In the middle ground, neither hidden behind tall plants nor in front of creepers.
+double low_fit(const Site& site) {
+  return 1 - std::abs(share(site.back) - 0.4);
+}
+
+}  // namespace
+
+bool fits(const Needs& needs, const Site& site) {
+  const bool rooted = site.kind == SiteKind::mount || site.root >= needs.root;
+  const bool off_walls = site.kind != SiteKind::floor || site.wall >= from_wall(needs);
+  return right_kind(needs, site) && rooted && off_walls && site.headroom >= needs.height.low;
+}
+
+Millimetres distance_kept(const Needs& a, const Needs& b) {
+  const Millimetres apart = (a.spread + b.spread) / 2;
+  return covers_ground(a) || covers_ground(b) ? apart * (1 - ground_cover_overlap) : apart;
+}
+
+bool clash(const Needs& a, const Site& at, const Needs& b, const Site& bt) {
+  const double kept = distance_kept(a, b).v;
+  const double x = at.at.x - bt.at.x, y = at.at.y - bt.at.y, z = at.at.z - bt.at.z;
+  return x * x + y * y + z * z < kept * kept;
+}
+
+double light_fit(const Needs& needs, const Site& site) {
+  const double ppfd = site.light.ppfd;
+  if (needs.ppfd.high <= 0) return 1;
+  if (ppfd <= 0) return needs.ppfd.low <= 0 ? 1 : 0;
+  if (ppfd < needs.ppfd.low)
+    return share(1 - std::log(needs.ppfd.low / ppfd) / std::log(light_off));
+  if (ppfd > needs.ppfd.high) {
+    return share(1 - std::log(ppfd / needs.ppfd.high) / std::log(light_off));
+  }
+  return 1;
+}
+
+double humidity_fit(const Needs& needs, const Site& site) {
+  const double air = (site.humidity.low.v + site.humidity.high.v) / 2;
+  const double dry = needs.humidity ? share((needs.humidity->v - air) / humidity_off.v) : 0;
+  const double damp = needs.dry ? share((air - damp_air.v) / humidity_off.v) : 0;
+  return 1 - std::max(dry, damp);
+}
+
+double habit_fit(const Needs& needs, const Site& site) {
+  switch (needs.habit) {
+    case Habit::climber:
+      return climber_fit(site);
+    case Habit::trailer:
+      return 0.2 + 0.8 * share(site.drop / full_drop);
+    case Habit::creeper:
+    case Habit::moss:
+      return creeper_fit(site);
+    case Habit::epiphyte:
+      return epiphyte_fit(site);
+    case Habit::tall:
+      return tall_fit(site);
+    case Habit::low:
+      break;
+  }
+  return low_fit(site);
+}
+
+double headroom_fit(const Needs& needs, const Site& site) {
+  const bool led = needs.habit == Habit::climber || needs.habit == Habit::trailer;
+  if (led || needs.height.high.v <= 0) return 1;
+  return share(site.headroom / needs.height.high);
+}
+
+long score(const Needs& needs, const Site& site) {
+  const double sum =
+      light_weight * light_fit(needs, site) + humidity_weight * humidity_fit(needs, site) +
+      habit_weight * habit_fit(needs, site) + headroom_weight * headroom_fit(needs, site);
+  return std::lround(sum * 1e6);
+}
+
+}  // namespace loamsheet
