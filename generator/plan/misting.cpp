@@ -55,7 +55,7 @@ constexpr Routine arid{
     .refill = {0.20},
     .first_level = {0},
     .later_level = {0},
-    .most = {0.5},
+    .most = {0.2},
 };
 
 const Routine& base_routine(BuildKind kind) {

@@ -5,7 +5,10 @@
 
 #include "laws.h"
 #include "plan/ground.h"
+#include "plan/layers.h"
 #include "plan/scenario.h"
+#include "plan/water.h"
+#include "plan/water_days.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;
@@ -36,6 +39,27 @@ Scenario drawn_scenario(const Build& build) {
   for (size_t i = 0; i < build.unknowns.size(); ++i) scenario.at.push_back(place());
   scenario.density = place(), scenario.moisture = place();
   return scenario;
+}
+
+Misting drawn_misting() {
+  Misting mister;
+  mister.by_hand = drawn(0, 1) == 1;
+  mister.nozzles = drawn(1, 6);
+  mister.flow.range = {{0.06}, {drawn(60, 200) / 1000.0}};
+  mister.pull.range = {{0.0005}, {drawn(5, 20) / 10000.0}};
+  if (drawn(0, 1) == 1) mister.tank = Litres{drawn(1, 60) * 0.5};
+  return mister;
+}
+
+AirState drawn_air_state() {
+  AirState state;
+  state.lost.low = {drawn(0, 60) / 1000.0};
+  state.lost.high = state.lost.low + Litres{drawn(0, 60) / 1000.0};
+  return state;
+}
+
+AirPlan drawn_air() {
+  return {{drawn_air_state(), drawn_air_state()}, {drawn_air_state(), drawn_air_state()}};
 }
 
 // The same build with its unknowns listed the other way round.
@@ -189,5 +213,40 @@ TEST_CASE("the same build gives the same plan") {
   holds("determinism", [] {
     const Build build = with_drawn_unknowns(drawn_build());
     RC_ASSERT(dump(make_plan(build)) == dump(make_plan(build)));
+  });
+}
+
+TEST_CASE("each day's water goes in, out or into store, to a millilitre") {
+  holds("water balance", [] {
+    Build build = drawn_build();
+    build.misting = drawn_misting();
+    const AirPlan air = drawn_air();
+    const LayersPlan layers = plan_layers(build, ground(build));
+    const auto plan = plan_upkeep(build, layers, air, drawn(0, 90));
+    double stored = plan->placed.v;
+    for (const WaterDay& day : plan->days) {
+      const double in = (day.watered + day.mist).v, out = (day.lost + day.drained).v;
+      RC_ASSERT(std::fabs(in - out - (day.stored.v - stored)) < 1e-3);
+      RC_ASSERT(day.mist.v >= 0);
+      RC_ASSERT(day.lost.v >= 0);
+      RC_ASSERT(day.drained.v >= 0);
+      RC_ASSERT(day.stored.v >= -1e-12);
+      stored = day.stored.v;
+    }
+  });
+}
+
+TEST_CASE("misting alone never lifts the standing water past its limits") {
+  holds("standing water", [] {
+    Build build = drawn_build();
+    build.misting = drawn_misting();
+    const LayersPlan layers = plan_layers(build, ground(build));
+    const auto plan = plan_upkeep(build, layers, drawn_air(), 60);
+    if (!layers.drainage || layers.drainage->voids.v <= 0) return;
+    const Millimetres limit = std::min(25_mm, *highest_standing(build));
+    for (size_t i = 1; i < plan->days.size(); ++i) {
+      const Millimetres before = plan->days[i - 1].standing, after = plan->days[i].standing;
+      RC_ASSERT(after.v <= std::max(before.v, limit.v) + 1e-6);
+    }
   });
 }

@@ -3,6 +3,7 @@
 #include "base/date.h"
 #include "base/geometry.h"
 #include "base/text.h"
+#include "plan/lift.h"
 #include "plan/mass.h"
 #include "plan/scenario.h"
 #include "plan/water_density.h"
@@ -63,6 +64,28 @@ double around(const Region& r) {
   return perimeter(r).v;
 }
 
+double or_else(const Inputs& in, const std::string& name, double value) {
+  return in.count(name) ? number(in, name) : value;
+}
+
+// Lengths in centimetres.
+Kilograms limit_of(const Inputs& in, double centimetres) {
+  LiftTask task;
+  task.horizontal = centimetres * number(in, "h");
+  task.vertical = centimetres * number(in, "v");
+  task.travel = centimetres * number(in, "d");
+  task.twist = or_else(in, "a", 0);
+  task.per_minute = or_else(in, "f", 0.2);
+  task.coupling = or_else(in, "coupling", 1);
+  return weight_limit(task);
+}
+
+// The manual states its equation twice, and in whole numbers: 10 in stand for 25 cm and 51 lb for
+// 23 kg. On that scale its two forms are one.
+double limit_in_pounds(const Inputs& in) {
+  return limit_of(in, 2.5).v * 51 / 23;
+}
+
 Region disc(const Inputs& in) {
   return circle(length(in, "radius") * 2);
 }
@@ -86,6 +109,8 @@ const std::map<std::string, Quantity>& quantities() {
       {"dry_mass", [](const Inputs& in) { return shown(result_of(in).dry.v); }},
       {"held_water_mass",
        [](const Inputs& in) { return shown((result_of(in).wet - result_of(in).dry).v); }},
+      {"weight_limit", [](const Inputs& in) { return shown(limit_of(in, 1).v); }},
+      {"weight_limit_lb", [](const Inputs& in) { return shown(limit_in_pounds(in)); }},
       {"segment_area", [](const Inputs& in) { return shown(segment(in, square_millimetres)); }},
       {"segment_arc",
        [](const Inputs& in) { return shown(segment(in, around) + number(in, "chord")); }},

@@ -10,9 +10,12 @@ using namespace loamsheet::tests;
 
 namespace {
 
+// All but that the box is heavy to lift, which every build here shares.
 std::vector<std::string> rules(const Build& build) {
   std::vector<std::string> all;
-  for (const Finding& f : make_plan(build).findings) all.push_back(f.rule);
+  for (const Finding& f : make_plan(build).findings) {
+    if (f.rule != "lift-too-heavy") all.push_back(f.rule);
+  }
   return all;
 }
 
@@ -67,6 +70,7 @@ TEST_CASE("layers are held against an opening at its own wall") {
 TEST_CASE("layers above a sill are a stop that names the opening and the excess") {
   Build build = box_build();
   build.enclosure.openings.push_back(slot(Opening::Where::front, 100_mm));
+  build.enclosure.stated_empty_mass = 7_kg;
   const Plan plan = make_plan(build);
   CHECK(plan.status == Status::not_cleared);
   REQUIRE(plan.findings.size() == 1);
