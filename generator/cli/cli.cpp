@@ -71,6 +71,36 @@ void add_draw(CLI::App& app, Options& o) {
       ->type_name("FILE");
 }
 
+void add_filters(CLI::App& app, Options& o) {
+  LookupFilter& filter = o.lookup.filter;
+  app.add_option("--light", filter.light, "plants of this light: low, medium, high");
+  app.add_option("--habit", filter.habit, "plants of this habit: climber, fern, ...");
+  app.add_flag("--mountable", filter.mountable, "plants that grow without soil");
+  app.add_option("--max-height", o.max_height, "plants no taller when grown: 30 cm")
+      ->type_name("LENGTH");
+  app.add_option("--safe-for", filter.safe_for, "plants that this animal may eat of")
+      ->type_name("ANIMAL");
+  app.add_option("--kind", filter.kind, "animals by build, crew by group, materials by role");
+  app.add_option("--name", filter.name, "entries with these letters in their id or name");
+}
+
+void add_lookup(CLI::App& app, Options& o) {
+  app.add_option("SHELF", o.lookup.shelf, join(shelf_names(), ", "))
+      ->required()
+      ->check(CLI::IsMember(shelf_names()));
+  app.add_option("ID", o.lookup.id, "one entry, in full");
+  add_filters(app, o);
+  app.add_option("--format", o.format, "text, json or csv")
+      ->check(CLI::IsMember({"text", "json", "csv"}));
+  app.add_flag("--origins", o.lookup.origins, "count where the facts are from");
+}
+
+void add_begin(CLI::App& app, Options& o) {
+  app.add_option("--animal", o.animal, "who is to live in it")->type_name("ID");
+  app.add_option("--size", o.size, "width, depth and height inside: 90x45x60cm, 36x18x24in")
+      ->type_name("WxDxH");
+}
+
 void add_reopen(CLI::App& app, Options& o) {
   app.add_option("SHEET", o.specs, "a sheet made by loamsheet, a PDF file")
       ->required()
@@ -86,6 +116,8 @@ constexpr std::array commands{
     Command{"check", "print what is found wrong or worth knowing", run_check, add_check},
     Command{"numbers", "print the plan as data", run_numbers, add_numbers},
     Command{"draw", "draw one view to a file", run_draw, add_draw},
+    Command{"lookup", "print what the catalogue knows", run_lookup, add_lookup},
+    Command{"begin", "print a starter spec with a comment on every part", run_begin, add_begin},
     Command{"reopen", "take the spec out of a printed plan", run_reopen, add_reopen},
     Command{"schema", "print the JSON Schema of the spec", run_schema, add_nothing},
 };

@@ -8,6 +8,7 @@
 #include "base/diagnostic.h"
 #include "base/world.h"
 #include "cli/cli.h"
+#include "data/lookup.h"
 #include "job/job.h"
 
 namespace loamsheet {
@@ -22,6 +23,9 @@ struct Options {
                               archive = "full";
   int jobs = 1;
   bool quiet = false;
+  LookupAsk lookup;
+  std::string max_height;    // of a plant looked up, as typed
+  std::string animal, size;  // of the starter, as typed
 };
 
 class Session {
@@ -56,6 +60,8 @@ void run_make(Session&);
 void run_check(Session&);
 void run_numbers(Session&);
 void run_draw(Session&);
+void run_lookup(Session&);
+void run_begin(Session&);
 void run_reopen(Session&);
 void run_schema(Session&);
 

@@ -1,0 +1,232 @@
+#include "data/lookup.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "base/text.h"
+#include "data/lookup_print.h"
+
+namespace loamsheet {
+namespace {
+
+const Shelf* shelf_of(const Catalogue& catalogue, const std::string& name) {
+  if (name == "plants") return &catalogue.plants;
+  if (name == "animals") return &catalogue.animals;
+  return name == "crew" ? &catalogue.crew : nullptr;  // materials are not kept on a shelf
+}
+
+std::vector<std::string> ids_of(const Catalogue& catalogue, const std::string& shelf) {
+  if (const Shelf* living = shelf_of(catalogue, shelf)) return living->ids();
+  std::vector<std::string> ids;
+  for (const auto& [id, material] : catalogue.materials) ids.push_back(id);
+  return ids;
+}
+
+// The fault of an id or value that nothing has.
+Diagnostic unknown(const std::string& what, const std::string& typed,
+                   const std::vector<std::string>& known) {
+  Diagnostic d;
+  d.message = "unknown " + what + " '" + typed + "'";
+  if (const auto near = closest(typed, known)) {
+    d.hint = "did you mean '" + *near + "'?";
+  } else if (known.size() <= 12) {
+    d.expected = "one of " + join(known, ", ");
+  }
+  return d;
+}
+
+// The present id of what was typed; a former name is taken with a warning.
+std::optional<std::string> present_id(const Catalogue& catalogue, const std::string& shelf,
+                                      const std::string& typed, Sink& sink) {
+  const auto ids = ids_of(catalogue, shelf);
+  if (std::find(ids.begin(), ids.end(), typed) != ids.end()) return typed;
+  const Shelf* living = shelf_of(catalogue, shelf);
+  const auto now = living ? living->renamed(typed) : std::nullopt;
+  if (!now) {
+    sink.add(unknown("id", typed, ids));
+    return std::nullopt;
+  }
+  sink.add({.severity = Severity::warning,
+            .message = "'" + typed + "' is now called '" + *now + "'",
+            .hint = "write '" + *now + "'"});
+  return now;
+}
+
+class Looking {
+ public:
+  Looking(const Catalogue& catalogue, const Wording& words, const LookupAsk& ask)
+      : catalogue_(catalogue), words_(words), ask_(ask) {}
+
+  Outcome<std::string> answer() {
+    const auto entries = ask_.id.empty() ? several() : one();
+    if (sink_.failed()) return {std::nullopt, sink_.take()};
+    return {print(entries), sink_.take()};
+  }
+
+ private:
+  std::vector<Looked> one() {
+    const auto id = present_id(catalogue_, ask_.shelf, ask_.id, sink_);
+    if (!id) return {};
+    return entries_of({*id});
+  }
+
+  std::vector<Looked> several() {
+    const auto all = entries_of(ids_of(catalogue_, ask_.shelf));
+    std::vector<Looked> kept;
+    const auto harmful = harmful_kinds();
+    hold_values(all);
+    for (const Looked& entry : all) {
+      if (!entry.reference && wanted(entry) && named(entry) && harmless(entry, harmful))
+        kept.push_back(entry);
+    }
+    return kept;
+  }
+
+  std::vector<Looked> entries_of(const std::vector<std::string>& ids) {
+    std::vector<Looked> entries;
+    for (const auto& id : ids) {
+      if (auto entry = entry_of(id)) entries.push_back(std::move(*entry));
+    }
+    return entries;
+  }
+
+  std::optional<Looked> entry_of(const std::string& id) {
+    if (ask_.shelf == "plants") return looked(read_plant(catalogue_, id));
+    if (ask_.shelf == "animals") return looked(read_animal(catalogue_, id));
+    if (ask_.shelf == "crew") return looked(read_crew(catalogue_, id));
+    return stated(catalogue_.materials.at(id), words_);
+  }
+
+  template <class T>
+  std::optional<Looked> looked(Outcome<T>&& read) {
+    const auto entry = taken(std::move(read), sink_);
+    if (!entry) return std::nullopt;
+    return stated(*entry, words_);
+  }
+
+  // A filter on a value in words: the fact that it looks at and what the fact must say.
+  struct Value {
+    const char* option;
+    std::string key, typed;
+  };
+  std::vector<Value> values() const {
+    const std::string kind = ask_.shelf == "animals"     ? "build_kind"
+                             : ask_.shelf == "materials" ? "role"
+                                                         : "group";
+    std::vector<Value> all{{"light", "light", ask_.filter.light},
+                           {"habit", "habit", ask_.filter.habit},
+                           {"kind", kind, ask_.filter.kind}};
+    std::erase_if(all, [](const Value& v) { return v.typed.empty(); });
+    return all;
+  }
+
+  // A value that no entry has is a slip, not a question with an empty answer.
+  void hold_values(const std::vector<Looked>& all) {
+    for (const Value& value : values()) {
+      std::set<std::string> known;
+      for (const Looked& entry : all) {
+        if (const Stated* fact = entry.find(value.key)) known.insert(fact->value);
+      }
+      if (known.contains(value.typed)) continue;
+      sink_.add(unknown(value.option, value.typed, {known.begin(), known.end()}));
+    }
+  }
+
+  bool wanted(const Looked& entry) const {
+    for (const Value& value : values()) {
+      const Stated* fact = entry.find(value.key);
+      if (!fact || fact->value != value.typed) return false;
+    }
+    const Stated* mounts = entry.find("mountable");
+    if (ask_.filter.mountable && !(mounts && mounts->value == true)) return false;
+    return low_enough(entry);
+  }
+
+  bool low_enough(const Looked& entry) const {
+    if (!ask_.filter.max_height) return true;
+    const Stated* height = entry.find("height_mm");
+    if (!height) return false;
+    const Json& tallest = height->value.is_array() ? height->value.back() : height->value;
+    return tallest.get<double>() <= ask_.filter.max_height->v;
+  }
+
+  bool named(const Looked& entry) const {
+    const std::string wanted = small(ask_.filter.name);
+    return small(entry.id).find(wanted) != std::string::npos ||
+           small(entry.name).find(wanted) != std::string::npos;
+  }
+
+  static std::string small(std::string text) {
+    for (char& c : text) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c + ('a' - 'A')) : c;
+    return text;
+  }
+
+  // What an animal that eats plants must not find; nothing for one that does not.
+  std::set<std::string> harmful_kinds() {
+    if (ask_.filter.safe_for.empty()) return {};
+    const auto id = present_id(catalogue_, "animals", ask_.filter.safe_for, sink_);
+    if (!id) return {};
+    const auto animal = taken(read_animal(catalogue_, *id), sink_);
+    if (!animal || !animal->diet) return {};
+    const std::string& diet = animal->diet->value;
+    if (diet != "herbivore" && diet != "omnivore") return {};
+    return {"toxic-if-eaten", "calcium-oxalate", "latex-sap", "saponin"};
+  }
+
+  // Of a plant whose hazards nobody states nothing is promised.
+  static bool harmless(const Looked& entry, const std::set<std::string>& harmful) {
+    if (harmful.empty()) return true;
+    const Stated* hazards = entry.find("hazards");
+    if (!hazards) return false;
+    return std::none_of(hazards->value.begin(), hazards->value.end(),
+                        [&](const Json& kind) { return harmful.contains(kind); });
+  }
+
+  std::string print(const std::vector<Looked>& entries) const {
+    const Printed p{catalogue_, words_, ask_};
+    if (ask_.origins) return print_origins(p, entries);
+    if (ask_.format == "json") return print_json(p, entries);
+    if (ask_.format == "csv") return print_csv(p, entries);
+    return ask_.id.empty() ? print_table(p, entries) : print_entry(p, entries.front());
+  }
+
+  const Catalogue& catalogue_;
+  const Wording& words_;
+  const LookupAsk& ask_;
+  Sink sink_;
+};
+
+// Filters ask about plants alone, but for --kind, which plants do not have.
+std::vector<Diagnostic> misplaced(const LookupAsk& ask) {
+  const LookupFilter& f = ask.filter;
+  const bool plants = ask.shelf == "plants";
+  const bool about_plants =
+      !f.light.empty() || !f.habit.empty() || f.mountable || f.max_height || !f.safe_for.empty();
+  if (!plants && about_plants) {
+    return {
+        {.message = "--light, --habit, --mountable, --max-height and --safe-for ask about plants",
+         .hint = "leave them out, or write: lookup plants"}};
+  }
+  if (plants && !f.kind.empty()) {
+    return {
+        {.message = "--kind asks about animals, crew and materials", .hint = "of plants: --habit"}};
+  }
+  return {};
+}
+
+}  // namespace
+
+const std::vector<std::string>& shelf_names() {
+  static const std::vector<std::string> names{"plants", "animals", "crew", "materials"};
+  return names;
+}
+
+Outcome<std::string> look_up(const Catalogue& catalogue, const Wording& words,
+                             const LookupAsk& ask) {
+  auto slips = misplaced(ask);
+  if (!slips.empty()) return {std::nullopt, std::move(slips)};
+  return Looking(catalogue, words, ask).answer();
+}
+
+}  // namespace loamsheet
