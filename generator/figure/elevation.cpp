@@ -2,10 +2,10 @@
 // room; dimensions, names and notes around them.
 #include <algorithm>
 
-#include "base/text.h"
 #include "figure/dimension.h"
+#include "figure/plants.h"
 #include "figure/scale.h"
-#include "figure/tank.h"
+#include "figure/views.h"
 #include "figure/words.h"
 
 namespace loamsheet {
@@ -20,7 +20,6 @@ constexpr double fan = 6.5;          // for the leaders to slant in
 constexpr double between_views = 3.2;
 constexpr double above_layers = 3.5;  // of a section that is broken off
 constexpr double note_line = 4.2;     // from the drawing to the notes' first base line
-constexpr double large_print = 1.25;
 
 enum class Arrangement { beside, below, below_broken_off };
 
@@ -31,12 +30,6 @@ struct Trial {
   Lettering size;
   Naming naming;
 };
-
-Lettering lettering(const FigureInput& in) {
-  const double by = in.build.print.large ? large_print : 1;
-  const Lettering plain;
-  return {plain.dimension * by, plain.label * by, plain.note * by};
-}
 
 Measured measured(const Trial& t, double from, double to) {
   const Millimetres real{(to - from) * t.tank.scale};
@@ -135,9 +128,10 @@ Marks arranged_below(const Trial& t) {
   return out;
 }
 
-std::vector<Text> note_lines(const Trial& t) {
+std::vector<Text> note_lines(const Trial& t, const std::vector<int>& left_out) {
   std::vector<std::string> said = notes(t.in, static_cast<int>(t.tank.scale));
   if (t.naming == Naming::layers_only) said.push_back(t.in.wording.say("figure.note-unnamed"));
+  for (std::string& note : plant_notes(t.in, left_out)) said.push_back(std::move(note));
   std::vector<Text> lines;
   for (std::string& words : said) lines.push_back({std::move(words), t.size.note});
   return lines;
@@ -148,19 +142,9 @@ bool is_free(const Marks& marks, const Box& box) {
   return std::none_of(marks.begin(), marks.end(), meets);
 }
 
-// Lines of text from a first base line downwards.
-Marks text_block(const Typefaces& type, const std::vector<Text>& lines, Point first) {
-  Marks out;
-  for (const Text& text : lines) {
-    out.push_back(label_at(type, text, first));
-    first.y -= pitch_mm(text);
-  }
-  return out;
-}
-
 // Under everything; or in the lower right, where a section under the front view leaves room.
-void add_notes(Marks& marks, const Trial& t) {
-  const auto lines = note_lines(t);
+void add_notes(Marks& marks, const Trial& t, const std::vector<int>& left_out) {
+  const auto lines = note_lines(t, left_out);
   const Box box = extent(marks);
   Marks block = text_block(t.in.type, lines, {box.left, box.bottom - note_line});
   const Box at = extent(block);
@@ -170,24 +154,22 @@ void add_notes(Marks& marks, const Trial& t) {
   add(marks, std::move(block));
 }
 
-Figure framed(Marks marks, const Trial& t) {
-  const Box box = extent(marks);
-  shift(marks, -box.left, -box.bottom);
-  Figure f;
-  f.id = "elevation";
-  f.scale = static_cast<int>(t.tank.scale);
-  f.title = t.in.wording.say("figure.title", {{"scale", f.scale}});
-  f.alt = description(t.in);
-  f.width = box.width();
-  f.height = box.height();
-  f.marks = std::move(marks);
-  return f;
+// After the labels, so that no number lies on a leader.
+void add_numbers(Marks& marks, const Trial& t, std::vector<int>& left_out) {
+  const auto numbered = plants_front(t.tank).numbered;
+  const NumberRoom room{{0, 0, t.tank.width, t.tank.height}, t.size.note};
+  add(marks, place_numbers(t.in.type, marks, numbered, room, left_out));
 }
 
 Figure drawn(const Trial& t) {
   Marks marks = t.arrangement == Arrangement::beside ? arranged_beside(t) : arranged_below(t);
-  add_notes(marks, t);
-  return framed(std::move(marks), t);
+  std::vector<int> left_out;
+  add_numbers(marks, t, left_out);
+  add_notes(marks, t, left_out);
+  Figure f = framed("elevation", std::move(marks), static_cast<int>(t.tank.scale));
+  f.title = t.in.wording.say("figure.title", {{"scale", f.scale}});
+  f.alt = description(t.in);
+  return f;
 }
 
 // Views alone, before anything is drawn: most scales are out at once.
@@ -205,24 +187,16 @@ std::optional<Figure> fitting(const FigureInput& in, int scale, Naming naming) {
   return std::nullopt;
 }
 
-Diagnostic no_room(const FigureInput& in) {
-  Diagnostic d;
-  d.message = "the elevation does not fit " + fixed(in.room_width, 0) + " x " +
-              fixed(in.room_height, 0) + " mm at any preferred scale";
-  d.fault = Fault::internal;
-  return d;
-}
-
 }  // namespace
 
 // Labels are as high at every scale, so shorter ones are tried before a smaller scale.
-Outcome<Figures> make_figures(const FigureInput& in) {
+std::optional<Figure> elevation(const FigureInput& in) {
   for (int scale : preferred_scales()) {
     for (Naming naming : {Naming::full, Naming::names, Naming::layers_only}) {
-      if (auto figure = fitting(in, scale, naming)) return {Figures{{std::move(*figure)}}, {}};
+      if (auto figure = fitting(in, scale, naming)) return figure;
     }
   }
-  return failure<Figures>(no_room(in));
+  return std::nullopt;
 }
 
 }  // namespace loamsheet

@@ -54,17 +54,45 @@ bool through(const std::vector<Point>& points, bool closed, const Box& box) {
 }
 
 struct Parts {
+  const Figure& figure;
   std::vector<const Label*> labels;
   std::vector<const Leader*> leaders;
-  std::vector<const Stroke*> strokes;
 };
 
+// Inside, by the crossings of a ray to the right.
+bool covers(const Filled& area, Point p) {
+  bool inside = false;
+  any_segment(area.points, true, [&](Point a, Point b) {
+    if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y)) {
+      inside = !inside;
+    }
+    return false;
+  });
+  return inside;
+}
+
+bool covers(const Filled& area, const Box& b) {
+  return covers(area, Point{b.left, b.bottom}) && covers(area, Point{b.right, b.bottom}) &&
+         covers(area, Point{b.right, b.top}) && covers(area, Point{b.left, b.top});
+}
+
+// The first mark that can be seen where a label stands: those before a filled area under it
+// are hidden.
+size_t first_seen(const Figure& f, const Label& label) {
+  size_t first = 0;
+  for (size_t i = 0; i < f.marks.size(); ++i) {
+    if (std::get_if<Label>(&f.marks[i]) == &label) break;
+    const auto* area = std::get_if<Filled>(&f.marks[i]);
+    if (area && extent(f.marks[i]).overlaps(label.box) && covers(*area, label.box)) first = i;
+  }
+  return first;
+}
+
 Parts parts_of(const Figure& f) {
-  Parts parts;
+  Parts parts{f, {}, {}};
   for (const Mark& m : f.marks) {
     if (const auto* label = std::get_if<Label>(&m)) parts.labels.push_back(label);
     if (const auto* leader = std::get_if<Leader>(&m)) parts.leaders.push_back(leader);
-    if (const auto* stroke = std::get_if<Stroke>(&m)) parts.strokes.push_back(stroke);
   }
   return parts;
 }
@@ -92,8 +120,10 @@ void find_crossings(const Parts& parts, Faults& out) {
 }
 
 void find_lines_through(const Label& label, const Parts& parts, Faults& out) {
-  for (const Stroke* s : parts.strokes) {
-    if (through(s->points, s->closed, label.box)) {
+  const auto& marks = parts.figure.marks;
+  for (size_t i = first_seen(parts.figure, label); i < marks.size(); ++i) {
+    const auto* s = std::get_if<Stroke>(&marks[i]);
+    if (s && through(s->points, s->closed, label.box)) {
       out.push_back("a line runs through '" + label.text + "'");
     }
   }

@@ -11,11 +11,6 @@ const Figure* Figures::find(std::string_view id) const {
   return nullptr;
 }
 
-const std::vector<std::string>& view_names() {
-  static const std::vector<std::string> names{"elevation"};
-  return names;
-}
-
 Box extent(const Figure& f) {
   return extent(f.marks);
 }

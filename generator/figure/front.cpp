@@ -4,6 +4,7 @@
 
 #include "figure/furnishing.h"
 #include "figure/opening.h"
+#include "figure/plants.h"
 #include "figure/tank.h"
 #include "figure/words.h"
 
@@ -197,6 +198,8 @@ Drawing front_view(const Tank& t, Naming naming) {
   d.marks = layers(t);
   add(d.marks, water_area(t));
   for (const Standing& s : t.in.build.standing) add(d.marks, standing_front(t, s));
+  add(d.marks, fixed_front(t));
+  add(d.marks, plants_front(t).marks);
   add(d.marks, edges(t));
   add(d.marks, seen_openings(t));
   add(d.marks, walls(t));

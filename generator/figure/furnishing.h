@@ -8,6 +8,9 @@ namespace loamsheet {
 Marks standing_front(const Tank&, const Standing&);
 Marks standing_side(const Tank&, const Standing&, double limit);
 
+// Branches and ledges, which are fixed above the ground, in the front view.
+Marks fixed_front(const Tank&);
+
 // Its box in the front view.
 Box standing_box(const Tank&, const Standing&);
 

@@ -17,6 +17,7 @@ inline const Pen narrow{0.18, 0, {}};
 inline const Pen thin{0.25, 0, {}};
 inline const Pen hidden{0.18, 0, {1.6, 0.8}};
 inline const Pen wide{0.5, 0, {}};
+inline const Pen grown_up{0.25, 0.4, {0.5, 0.9}};  // dotted: plants when mature
 inline const Pen mesh{0.5, 0, {2.4, 1.0}};
 inline const Pen chain{0.25, 0, {4.0, 0.8, 0.4, 0.8}};  // long dash and dot
 }  // namespace pen

@@ -202,6 +202,15 @@ Target standing_label(const FigureInput& in, const Standing& s) {
           in.wording.say("figure.standing-thing", {{"height", s.height}})};
 }
 
+Target furnishing_label(const FigureInput& in, const Furnishing& f) {
+  return {{}, capital(named(in, "material.", f.id)), in.wording.say("figure.kind-" + f.kind)};
+}
+
+std::string thing_name(const FigureInput& in, const std::string& id) {
+  if (id == "background") return in.wording.say("figure.on-background");
+  return named(in, "material.", id);
+}
+
 std::vector<std::string> notes(const FigureInput& in, int scale) {
   const bool metric = in.wording.units() == UnitSystem::metric;
   std::vector<std::string> out{

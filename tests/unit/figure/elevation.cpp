@@ -130,10 +130,11 @@ TEST_CASE("a room too small for any scale is a fault of the program, not a figur
   const Wording wording = words();
   const auto figures = make_figures({x.build, x.plan, wording, faces(), 20, 10});
   CHECK_FALSE(figures);
-  REQUIRE(figures.messages.size() == 1);
+  REQUIRE(figures.messages.size() == 2);
   CHECK(figures.messages[0].fault == Fault::internal);
   CHECK(figures.messages[0].message ==
         "the elevation does not fit 20 x 10 mm at any preferred scale");
+  CHECK(figures.messages[1].message == "the plan does not fit 20 x 10 mm at any preferred scale");
 }
 
 TEST_CASE("dimensions are those of the build, in the sheet's units") {

@@ -1,0 +1,22 @@
+// views: the figures, each to the largest preferred scale that fits the room. Nothing comes back
+// when none does.
+#pragma once
+#include <optional>
+
+#include "figure/tank.h"
+
+namespace loamsheet {
+
+std::optional<Figure> elevation(const FigureInput&);
+std::optional<Figure> plan_view(const FigureInput&);
+
+// Lettering for the print that the build asks for.
+Lettering lettering(const FigureInput&);
+
+// Lines of text from a first base line downwards.
+Marks text_block(const Typefaces&, const std::vector<Text>& lines, Point first);
+
+// A figure whose frame is the extent of its marks. Title and description are left to the caller.
+Figure framed(std::string id, Marks, int scale);
+
+}  // namespace loamsheet
