@@ -19,6 +19,10 @@ constexpr Key light[] = {
     {.path = "light.*", .kind = group},
     {.path = "light.*.from", .kind = text, .flags = required},
     {.path = "light.*.ppfd", .kind = number, .limits = {0, 3000}, .flags = required | range_ok},
+    {.path = "spectra", .kind = table, .flags = required},
+    {.path = "spectra.*", .kind = group},
+    {.path = "spectra.*.from", .kind = text, .flags = required},
+    {.path = "spectra.*.per_lux", .kind = number, .limits = {0, 1}, .flags = required},
 };
 
 constexpr Key materials[] = {

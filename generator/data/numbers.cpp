@@ -1,9 +1,13 @@
 #include <optional>
 
 #include "compose/findings.h"
+#include "data/climate_json.h"
 #include "data/data.h"
 #include "data/findings_json.h"
 #include "data/json.h"
+#include "data/planting_json.h"
+#include "data/schedule_json.h"
+#include "data/upkeep_json.h"
 
 namespace loamsheet {
 namespace {
@@ -52,10 +56,11 @@ Json litter(const std::optional<LitterPlan>& l) {
   return {{"volume_l", figure(l->volume)}, {"buy_l", figure(l->buy)}, {"dry_kg", figure(l->dry)}};
 }
 
-Json pull_list(const std::vector<PullItem>& items) {
+Json pull_list(const std::vector<PullItem>& items, bool stocked) {
   Json list = Json::array();
   for (const auto& i : items) {
     list.push_back({{"item", i.item}, {"need", figure(i.need)}, {"unit", i.unit}});
+    if (stocked) add_packs(i, list.back());
   }
   return list;
 }
@@ -73,15 +78,6 @@ Json water(const WaterPlan& w) {
           {"highest_standing_mm", figure(w.highest_standing)}};
 }
 
-Json ready(const PlannedBuild& p) {
-  Json because = Json::array();
-  for (const auto& id : p.plan.ready.because) {
-    because.push_back(p.wording.say("calendar.because." + id, {{"days", p.plan.ready.days}}));
-  }
-  return {
-      {"earliest", iso(p.plan.ready.earliest)}, {"days", p.plan.ready.days}, {"because", because}};
-}
-
 Json numbers(const PlannedBuild& p) {
   const Plan& plan = p.plan;
   Json j;
@@ -96,9 +92,19 @@ Json numbers(const PlannedBuild& p) {
                  {"substrate", substrate(plan.layers.substrate)},
                  {"litter", litter(plan.layers.litter)}};
   j["mass"] = mass(plan.mass);
+  if (plan.lift) j["lift"] = lift_json(*plan.lift);
   j["water"] = water(plan.water);
-  j["ready"] = ready(p);
-  j["pull_list"] = pull_list(plan.pull_list);
+  if (plan.upkeep) add_upkeep(*plan.upkeep, j["water"]);
+  if (plan.air) j["air"] = air_json(*plan.air);
+  if (plan.heat) j["heat"] = heat_json(*plan.heat);
+  if (plan.planting) {
+    j["plants"] = plants_json(*plan.planting, p.wording);
+    j["placement"] = placement_json(*plan.planting);
+  }
+  j["order"] = order_json(p);
+  j["calendar"] = calendar_json(p);
+  j["ready"] = ready_json(p);
+  j["pull_list"] = pull_list(plan.pull_list, p.build.stock.has_value());
   j["findings"] = findings_array(p);
   return j;
 }

@@ -34,14 +34,19 @@ struct AirPlan {
 };
 AirPlan air_plan(const Build&);
 
+// Whether the air depends on the unknown with this position in Build::unknowns.
+bool air_depends_on(const Build&, int unknown);
+
 // Humidity by day at a height above the floor: the top is warmer under lamps and so drier.
 Range<Fraction> humidity_at(const Build&, const AirPlan&, Millimetres height);
 
 struct HeatPlan {
-  double needed_day = 0, needed_night = 0;  // watts, winter, to hold the animal's band
-  double fitted = 0;                        // watts of lamps and heaters
-  double kwh_month = 0;                     // running, over 30 days
+  // Watts in winter to hold the middle of the animals' day band and the low end of their night's;
+  // nothing without a band that all of them share.
+  std::optional<double> needed_day, needed_night;
+  double fitted = 0;     // watts of lamps and heaters
+  double kwh_month = 0;  // running, over 30 days of winter
 };
-HeatPlan heat_plan(const Build&, const AirPlan&);
+HeatPlan heat_plan(const Build&);
 
 }  // namespace loamsheet

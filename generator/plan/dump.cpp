@@ -1,4 +1,6 @@
 #include "base/text.h"
+#include "plan/dump_climate.h"
+#include "plan/placement_dump.h"
 #include "plan/plan.h"
 
 namespace loamsheet {
@@ -82,6 +84,36 @@ std::string ready(const Ready& ready) {
          join(ready.because, " ") + '\n';
 }
 
+std::string packs(const PullItem& item) {
+  std::string out;
+  for (const Pack& pack : item.packs) {
+    out += ", " + std::to_string(pack.count) + " x " + number(pack.size);
+  }
+  if (item.missing > 0) out += ", short of " + number(item.missing);
+  return out + (item.price ? ", price " + number(*item.price) : "");
+}
+
+std::string lift(const LiftPlan& plan) {
+  return "lift\n" + line("limit", plan.limit, "kg") +
+         line("index", plan.empty_index, "of the limit") + "  people " +
+         std::to_string(plan.people) + (plan.by_hand ? "\n" : " and gear\n");
+}
+
+std::string water_day(const WaterDay& d) {
+  return "  day " + std::to_string(d.day) + " watered " + number(d.watered) + " mist " +
+         number(d.mist) + " = " + std::to_string(d.mistings) + " x " + number(d.each) + " lost " +
+         number(d.lost) + " drained " + number(d.drained) + " stored " + number(d.stored) +
+         " standing " + number(d.standing) + '\n';
+}
+
+std::string upkeep(const UpkeepPlan& plan) {
+  std::string out = "upkeep\n" + line("placed", plan.placed, "L") +
+                    line("fill-every", plan.fill_every, "days") +
+                    line("stuck-on-overflow", plan.stuck_on_overflow, "L");
+  for (const WaterDay& day : plan.days) out += water_day(day);
+  return out;
+}
+
 std::string argument(const std::string& text) {
   return text;
 }
@@ -89,18 +121,51 @@ std::string argument(int count) {
   return std::to_string(count);
 }
 
+std::string argument(Date date) {
+  return iso(date);
+}
+
 template <class T>
 std::string argument(const T& amount) {
   return number(amount);
+}
+
+std::string arguments(const std::vector<std::pair<std::string, FindingArg>>& args) {
+  std::string out;
+  for (const auto& [slot, value] : args) {
+    out += ' ' + slot + '=' + std::visit([](const auto& v) { return argument(v); }, value);
+  }
+  return out;
+}
+
+std::string order(const std::vector<Step>& steps) {
+  std::string out;
+  for (const Step& step : steps) {
+    out += "step " + std::to_string(step.number) + ' ' + step.task + ' ' + step.group + ' ' +
+           std::to_string(step.minutes) + " min after";
+    for (int before : step.after) out += ' ' + std::to_string(before);
+    out += arguments(step.args) + '\n';
+  }
+  return out;
+}
+
+std::string calendar(const std::vector<CalendarDay>& days) {
+  std::string out;
+  for (const CalendarDay& day : days) {
+    for (const CalendarTask& task : day.tasks) {
+      out += "day " + std::to_string(day.day) + ' ' + iso(day.date) + ' ' + task.task;
+      if (!task.amount.empty()) out += ' ' + task.amount;
+      out += arguments(task.args) + '\n';
+    }
+  }
+  return out;
 }
 
 std::string finding(const Finding& f) {
   constexpr std::string_view names[] = {"stop", "caution", "note"};
   std::string out = std::string(names[static_cast<int>(f.weight)]) + ' ' + f.rule + ' ' +
                     std::to_string(f.where.line) + ':' + std::to_string(f.where.column);
-  for (const auto& [slot, value] : f.args)
-    out += ' ' + slot + '=' + std::visit([](const auto& v) { return argument(v); }, value);
-  return out + '\n';
+  return out + arguments(f.args) + '\n';
 }
 
 }  // namespace
@@ -108,9 +173,14 @@ std::string finding(const Finding& f) {
 std::string dump(const Plan& plan) {
   std::string out = head(plan) + layers(plan.layers) + mass_and_water(plan.mass, plan.water);
   for (const PullItem& item : plan.pull_list) {
-    out += "pull " + item.item + ' ' + number(item.need) + ' ' + item.unit + '\n';
+    out += "pull " + item.item + ' ' + number(item.need) + ' ' + item.unit + packs(item) + '\n';
   }
-  out += ready(plan.ready);
+  if (plan.air) out += dump(*plan.air);
+  if (plan.heat) out += dump(*plan.heat);
+  if (plan.lift) out += lift(*plan.lift);
+  if (plan.upkeep) out += upkeep(*plan.upkeep);
+  if (plan.planting) out += dump(*plan.planting);
+  out += ready(plan.ready) + order(plan.order) + calendar(plan.calendar);
   for (const Finding& f : plan.findings) out += finding(f);
   return out;
 }

@@ -40,6 +40,12 @@ Found all_findings(const Build& build, const Plan& plan) {
   append(all, layer_findings(build, plan));
   append(all, drainage_findings(build, plan));
   append(all, tank_findings(build, plan));
+  append(all, water_findings(build, plan));
+  append(all, stock_findings(build, plan));
+  append(all, lift_findings(build, plan));
+  append(all, schedule_findings(build, plan));
+  append(all, life_findings(build, plan));
+  append(all, climate_findings(build, plan));
   append(all, input_findings(build));
   std::stable_sort(all.begin(), all.end(), [&](const Finding& a, const Finding& b) {
     return comes_before(a, b, build.spec_file);

@@ -20,6 +20,24 @@ Found drainage_findings(const Build&, const Plan&);
 // What the stand and the tank's base bear.
 Found tank_findings(const Build&, const Plan&);
 
+// The water that is misted, and what the mister may do.
+Found water_findings(const Build&, const Plan&);
+
+// What the shelf does not hold, and what has no price.
+Found stock_findings(const Build&, const Plan&);
+
+// Who may lift the empty tank.
+Found lift_findings(const Build&, const Plan&);
+
+// Dates of planting and move.
+Found schedule_findings(const Build&, const Plan&);
+
+// Who goes with whom, and plants without a place.
+Found life_findings(const Build&, const Plan&);
+
+// Heat, humidity and UV against what the animals need; lamps and heaters.
+Found climate_findings(const Build&, const Plan&);
+
 // Values that nobody knows, and keys that nothing is worked out from yet.
 Found input_findings(const Build&);
 

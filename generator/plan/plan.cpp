@@ -2,9 +2,12 @@
 
 #include <algorithm>
 
-#include "plan/constants.h"
+#include "plan/calendar.h"
 #include "plan/findings.h"
+#include "plan/order.h"
+#include "plan/packs.h"
 #include "plan/pull_list.h"
+#include "plan/readiness.h"
 #include "plan/scenario.h"
 #include "plan/water.h"
 
@@ -39,20 +42,11 @@ WaterPlan plan_water(const Build& build, const Decisions& decisions) {
   return plan;
 }
 
-// The clock starts again when the tank was moved.
-Ready plan_ready(const Identity& identity) {
-  const bool moved = identity.moved && identity.moves_on && *identity.moves_on > identity.plant_on;
-  const Date disturbed = moved ? *identity.moves_on : identity.plant_on;
-  const Date earliest = plus_days(disturbed, constants::days_empty);
-  return {earliest,
-          days_between(identity.plant_on, earliest),
-          {moved ? "after-move" : "after-planting"}};
-}
-
 bool depends_on_unknown(const Build& build, const Decisions& decisions) {
   for (size_t i = 0; i < build.unknowns.size(); ++i) {
     // What nothing is worked out from yet cannot be shown not to matter.
     if (!build.unknowns[i].used || matters(build, decisions, i)) return true;
+    if (air_depends_on(build, static_cast<int>(i))) return true;
   }
   return false;
 }
@@ -75,7 +69,15 @@ Plan make_plan(const Build& build) {
   plan.mass = plan_mass(build, decisions);
   plan.water = plan_water(build, decisions);
   plan.pull_list = pull_list(build, plan.layers);
-  plan.ready = plan_ready(build.identity);
+  choose_packs(build, plan.pull_list);
+  plan.ready = plan_ready(build);
+  plan.air = air_plan(build);
+  plan.heat = heat_plan(build);
+  plan.upkeep = plan_upkeep(build, plan.layers, *plan.air, last_day(build, plan.ready.days));
+  plan.lift = plan_lift(build, decisions.empty);
+  if (!build.plants.empty()) plan.planting = plan_planting(build, plan.layers, *plan.air);
+  plan.order = plan_order(build, plan);
+  plan.calendar = plan_calendar(build, plan);
   plan.findings = all_findings(build, plan);
   plan.status = status(build, decisions, plan.findings);
   return plan;

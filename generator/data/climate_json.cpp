@@ -1,0 +1,38 @@
+#include "data/climate_json.h"
+
+namespace loamsheet {
+namespace {
+
+// Always both ends, and a share in per cent.
+Json ends(double low, double high) {
+  return Json::array({figure(low), figure(high)});
+}
+
+Json state(const AirState& s) {
+  return {{"temperature_c", ends(s.temperature.low.v, s.temperature.high.v)},
+          {"humidity_pct", ends(s.humidity.low.v * 100, s.humidity.high.v * 100)},
+          {"vent_l_s", ends(s.vent.low, s.vent.high)}};
+}
+
+Json season(const Season& s) {
+  return {{"day", state(s.day)}, {"night", state(s.night)}};
+}
+
+Json watts(const std::optional<double>& w) {
+  return w ? figure(*w) : Json(nullptr);
+}
+
+}  // namespace
+
+Json air_json(const AirPlan& air) {
+  return {{"winter", season(air.winter)}, {"summer", season(air.summer)}};
+}
+
+Json heat_json(const HeatPlan& heat) {
+  return {{"needed_day_w", watts(heat.needed_day)},
+          {"needed_night_w", watts(heat.needed_night)},
+          {"fitted_w", figure(heat.fitted)},
+          {"kwh_month", figure(heat.kwh_month)}};
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,158 @@
+#include <algorithm>
+
+#include "plan/climate_constants.h"
+#include "plan/findings.h"
+
+namespace loamsheet {
+namespace {
+
+// What misses a band wholly is a caution, what misses it in part a note.
+enum class Miss { none, part, whole };
+
+template <class T>
+Miss below(const Range<T>& is, const Range<T>& band) {
+  if (is.low >= band.low) return Miss::none;
+  return is.high < band.low ? Miss::whole : Miss::part;
+}
+
+template <class T>
+Miss above(const Range<T>& is, const Range<T>& band) {
+  if (is.high <= band.high) return Miss::none;
+  return is.low > band.high ? Miss::whole : Miss::part;
+}
+
+template <class T>
+Found missed(Miss miss, Weight worst, const char* rule, const KeptAnimal& animal,
+             const Range<T>& is, const Range<T>& band) {
+  if (miss == Miss::none) return {};
+  return {{miss == Miss::whole ? worst : Weight::note,
+           rule,
+           animal.where,
+           {{"animal", animal.facts.name}, {"is", is}, {"band", band}}}};
+}
+
+void append(Found& all, Found more) {
+  for (Finding& finding : more) all.push_back(std::move(finding));
+}
+
+// Nothing that is only assumed, or only known from memory, stops a build.
+Weight for_heat(const Build& build, const Origin& origin) {
+  const bool sure = build.room.stated && build.room.temperature.unknown < 0;
+  return sure && origin.name != "from memory" ? Weight::stop : Weight::caution;
+}
+
+Found temperature(const Build& build, const AirPlan& air, const KeptAnimal& animal) {
+  Found all;
+  if (const auto& day = animal.facts.day) {
+    const auto &winter = air.winter.day.temperature, &summer = air.summer.day.temperature;
+    append(all, missed(below(winter, day->value), Weight::caution, "too-cold", animal, winter,
+                       day->value));
+    append(all, missed(above(summer, day->value), for_heat(build, day->origin),
+                       "too-warm-in-summer", animal, summer, day->value));
+  }
+  if (const auto& night = animal.facts.night) {
+    const auto& winter = air.winter.night.temperature;
+    append(all, missed(below(winter, night->value), Weight::caution, "too-cold-at-night", animal,
+                       winter, night->value));
+  }
+  return all;
+}
+
+Found humidity(const AirPlan& air, const KeptAnimal& animal) {
+  if (!animal.facts.humidity) return {};
+  const auto& band = animal.facts.humidity->value;
+  const auto &winter = air.winter.day.humidity, &summer = air.summer.day.humidity;
+  const auto &drier = winter.low < summer.low ? winter : summer,
+             &damper = winter.high > summer.high ? winter : summer;
+  Found all = missed(below(drier, band), Weight::caution, "humidity-low", animal, drier, band);
+  append(all, missed(above(damper, band), Weight::caution, "humidity-high", animal, damper, band));
+  return all;
+}
+
+Found heaters(const Build& build, const HeatPlan& heat, const AirPlan& air) {
+  Found all;
+  double watts = 0;
+  for (const Heater& heater : build.heaters) {
+    watts += heater.power;
+    if (heater.thermostat) continue;
+    all.push_back({Weight::caution, "no-thermostat", heater.where, {{"power", heater.power}}});
+  }
+  if (build.heaters.empty() || !heat.needed_night || *heat.needed_night <= watts) return all;
+  all.push_back(
+      {Weight::caution,
+       "heater-too-weak",
+       build.heaters.front().where,
+       {{"needed", *heat.needed_night}, {"fitted", watts}, {"is", air.winter.night.temperature}}});
+  return all;
+}
+
+bool is_uv(const Lamp& lamp) {
+  return lamp.kind == Lamp::Kind::uv_bar || lamp.kind == Lamp::Kind::uv_spot;
+}
+
+Found lamps(const Build& build) {
+  Found all;
+  for (const Lamp& lamp : build.lamps) {
+    if (is_uv(lamp) && lamp.uv_index.empty()) {
+      all.push_back({Weight::caution, "lamp-without-table", lamp.where, {{"lamp", lamp.id}}});
+    } else if (!is_uv(lamp) && lamp.flux <= 0) {
+      all.push_back({Weight::caution, "lamp-without-flux", lamp.where, {{"lamp", lamp.id}}});
+    }
+  }
+  return all;
+}
+
+// The strongest UV index that an animal's back meets right under a lamp: on the floor, or, for one
+// that climbs, at two thirds of the height.
+double strongest_uv(const Build& build, const Plan& plan, const Animal& animal) {
+  const Profile& ground = plan.layers.profile;
+  const bool climbs = animal.lifestyle && animal.lifestyle->value == "arboreal";
+  double strongest = 0;
+  for (const Lamp& lamp : build.lamps) {
+    const double back_share = lamp.at.y / build.enclosure.depth.v;
+    const double floor =
+        ground.litter_front.v + back_share * (ground.litter_back.v - ground.litter_front.v);
+    const double rest = climbs ? build.enclosure.height.v * 2 / 3 : floor;
+    const Position back{lamp.at.x, lamp.at.y, rest + constants::back_height.v};
+    strongest = std::max(strongest, uv_index_at(build, back).value_or(0));
+  }
+  return strongest;
+}
+
+Found uv(const Build& build, const Plan& plan, const KeptAnimal& animal) {
+  if (!animal.facts.uv_zone) return {};
+  const int zone = static_cast<int>(animal.facts.uv_zone->value.low);
+  if (zone < 1 || zone > 4) return {};
+  const bool lit = std::any_of(build.lamps.begin(), build.lamps.end(),
+                               [](const Lamp& l) { return is_uv(l) || !l.uv_index.empty(); });
+  const std::pair<std::string, FindingArg> name{"animal", animal.facts.name}, in{"zone", zone};
+  if (!lit && zone < 2) return {};
+  if (!lit) return {{Weight::caution, "uv-missing", animal.where, {name, in}}};
+  Found all;
+  const double index = strongest_uv(build, plan, animal.facts);
+  const double most = constants::zone_highest[zone - 1];
+  if (index > most) {
+    all.push_back({index >= constants::extreme_uv ? Weight::stop : Weight::caution,
+                   "uv-too-strong",
+                   animal.where,
+                   {name, in, {"index", index}, {"most", most}}});
+  }
+  if (zone >= 3) all.push_back({Weight::note, "uv-meter-reading", animal.where, {name, in}});
+  return all;
+}
+
+}  // namespace
+
+Found climate_findings(const Build& build, const Plan& plan) {
+  Found all = lamps(build);
+  for (const KeptAnimal& animal : build.kept) {
+    append(all, uv(build, plan, animal));
+    if (!plan.air) continue;
+    append(all, temperature(build, *plan.air, animal));
+    append(all, humidity(*plan.air, animal));
+  }
+  if (plan.air && plan.heat) append(all, heaters(build, *plan.heat, *plan.air));
+  return all;
+}
+
+}  // namespace loamsheet

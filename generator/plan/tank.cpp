@@ -1,0 +1,82 @@
+#include <algorithm>
+
+#include "plan/balance.h"
+#include "plan/climate_constants.h"
+
+namespace loamsheet {
+namespace {
+
+double conducts(const std::string& material) {
+  if (material == "acrylic") return constants::conducts_acrylic;
+  if (material == "pvc") return constants::conducts_pvc;
+  return material == "wood" ? constants::conducts_wood : constants::conducts_glass;
+}
+
+// The floor stands on the stand and is left out.
+double wall_loss(const Enclosure& tank) {
+  const double u = 1 / (2 * constants::still_air_resistance +
+                        tank.walls.thickness.v / 1000 / conducts(tank.walls.material));
+  double top = area(tank.footprint).v;
+  for (const Opening& o : tank.openings) {
+    if (o.at == Opening::Where::top && !o.door) top -= o.gross.v;
+  }
+  const double sides = perimeter(tank.footprint).v * tank.height.v / 1e6;
+  return u * (sides + std::max(0.0, top));
+}
+
+double wet_share(BuildKind kind) {
+  if (kind == BuildKind::temperate) return constants::wet_temperate;
+  const bool dry = kind == BuildKind::arid || kind == BuildKind::burrowing;
+  return dry ? constants::wet_arid : constants::wet_humid;
+}
+
+double wet_area(const Build& build) {
+  const double floor = area(build.enclosure.footprint).v;
+  const double water = build.water_area ? build.water_area->floor.v : 0;
+  const bool dry_litter = build.layers.litter && !build.misting;
+  const double through = dry_litter ? constants::dry_litter_lets_through : 1;
+  return floor * (water + (1 - water) * wet_share(build.kind) * through);
+}
+
+using Band = Known<Range<Celsius>>;
+
+// What all animals share; nothing when one of them is not known or they share none.
+std::optional<Range<Celsius>> shared_band(const Build& build, Band Animal::*which) {
+  std::optional<Range<Celsius>> shared;
+  for (const KeptAnimal& animal : build.kept) {
+    const Band& band = animal.facts.*which;
+    if (!band) return std::nullopt;
+    const Range<Celsius> more = band->value;
+    shared =
+        shared ? Range{std::max(shared->low, more.low), std::min(shared->high, more.high)} : more;
+  }
+  return shared && shared->low <= shared->high ? shared : std::nullopt;
+}
+
+double lamp_heat(const Build& build) {
+  double sum = 0;
+  for (const Lamp& lamp : build.lamps) {
+    const bool above = lamp.at.z >= build.enclosure.height.v;
+    sum += lamp.power * (above ? constants::lamp_heat_from_above : 1);
+  }
+  return sum;
+}
+
+}  // namespace
+
+Tank tank_of(const Build& build) {
+  Tank tank;
+  tank.openings = vents(build.enclosure);
+  tank.walls = wall_loss(build.enclosure);
+  tank.wet = wet_area(build);
+  tank.plants = static_cast<int>(build.plants.size());
+  tank.lamps = lamp_heat(build);
+  for (const Heater& heater : build.heaters) {
+    (heater.thermostat ? tank.held : tank.always) += heater.power;
+  }
+  tank.day = shared_band(build, &Animal::day);
+  tank.night = shared_band(build, &Animal::night);
+  return tank;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,65 @@
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "plan/climate.h"
+#include "plan/lamp_path.h"
+#include "plan/light.h"
+
+namespace loamsheet {
+namespace {
+
+using Table = std::vector<std::pair<Millimetres, double>>;
+
+double inverse_square(const Table::value_type& from, double distance) {
+  return from.second * from.first.v * from.first.v / (distance * distance);
+}
+
+// Straight between two points of the table on logarithmic scales, or plainly where one is zero.
+double between(const Table::value_type& a, const Table::value_type& b, double distance) {
+  const bool plain = a.second <= 0 || b.second <= 0;
+  const auto place = [&](double near, double here, double far) {
+    return (here - near) / (far - near);
+  };
+  const double t = plain ? place(a.first.v, distance, b.first.v)
+                         : place(std::log(a.first.v), std::log(distance), std::log(b.first.v));
+  return plain ? a.second + t * (b.second - a.second) : a.second * std::pow(b.second / a.second, t);
+}
+
+// Outside the table the inverse square of its nearest point stands in: common practice.
+double in_open_air(const Table& table, double distance) {
+  if (distance <= table.front().first.v) return inverse_square(table.front(), distance);
+  const auto after = std::find_if(table.begin(), table.end(),
+                                  [&](const auto& row) { return row.first.v >= distance; });
+  if (after == table.end()) return inverse_square(table.back(), distance);
+  return between(*std::prev(after), *after, distance);
+}
+
+// The point of the lamp that is nearest: a bar shines along its whole length.
+Position nearest_point(const Lamp& lamp, const Position& at) {
+  const bool bar = lamp.kind == Lamp::Kind::bar || lamp.kind == Lamp::Kind::uv_bar;
+  const double half = bar ? lamp.length.v / 2 : 0;
+  return {std::clamp(at.x, lamp.at.x - half, lamp.at.x + half), lamp.at.y, lamp.at.z};
+}
+
+double from_lamp(const Enclosure& tank, const Lamp& lamp, const Position& at) {
+  const Position from = nearest_point(lamp, at);
+  if (lamp.uv_index.empty() || from.z <= at.z) return 0;
+  const double distance = std::hypot(from.x - at.x, from.y - at.y, from.z - at.z);
+  const double cosine = (from.z - at.z) / distance;
+  const double aside = std::pow(cosine, lamp.beam > 0 ? beam_exponent(lamp.beam) : 1);
+  return in_open_air(lamp.uv_index, distance) * aside * cosine * uv_let_through(tank, from, at);
+}
+
+}  // namespace
+
+std::optional<double> uv_index_at(const Build& build, const Position& at) {
+  std::optional<double> sum;
+  for (const Lamp& lamp : build.lamps) {
+    if (lamp.uv_index.empty()) continue;
+    sum = sum.value_or(0) + from_lamp(build.enclosure, lamp, at);
+  }
+  return sum;
+}
+
+}  // namespace loamsheet
