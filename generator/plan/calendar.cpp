@@ -52,8 +52,11 @@ class Planner {
   void repeat(const CareRule& rule) {
     const int from = anchor(rule.from);
     const Window window = this->window(rule, from);
+    int done = window.low - rule.every;
     for (int due = rule.on; from + due <= window.high; due += rule.every) {
-      if (from + due >= 0) put(rule, moved(rule, from + due, window), due);
+      const int day = moved(rule, from + due, window);
+      // What was put off is not done again right after.
+      if (from + due >= 0 && 2 * (day - done) >= rule.every) put(rule, done = day, due);
       if (rule.every == 0) break;
     }
   }

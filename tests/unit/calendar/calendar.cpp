@@ -1,6 +1,7 @@
 #include "calendar/calendar.h"
 
 #include <catch2/catch.hpp>
+#include <set>
 
 #include "base/text.h"
 
@@ -8,22 +9,55 @@ using namespace loamsheet;
 
 namespace {
 
+// Words as templates hold them; `description` is what the animal's day says.
 Wording words(const std::string& description) {
-  return Wording({{"calendar.planting.title", "Plant {title}"},
-                  {"calendar.planting.text", description},
-                  {"calendar.animal.title", "Animal, not before; {reference}"},
-                  {"calendar.animal.text", "x"}},
+  return Wording({{"calendar.event", "{short}: {title}"},
+                  {"calendar.event-with-amount", "{short}, {amount}: {title}"},
+                  {"calendar.day", "{tasks}: {title}"},
+                  {"calendar.line", "{words}"},
+                  {"calendar.line-with-amount", "{words} {amount}."},
+                  {"calendar.between", "; "},
+                  {"calendar.foot", "{reference}, day {day}."},
+                  {"calendar.task.planting", "Plant it."},
+                  {"calendar.short.planting", "Planting"},
+                  {"calendar.task.water-in", "Water in."},
+                  {"calendar.short.water-in", "Water"},
+                  {"calendar.task.trim", "Trim it."},
+                  {"calendar.short.trim", "Trim"},
+                  {"calendar.task.animal", description},
+                  {"calendar.short.animal", "Animal, not before; one"},
+                  {"calendar.amount.cups", "{cups} cups"},
+                  {"units.count", ".0"},
+                  {"units.decimal", "."},
+                  {"units.range", "{low}–{high}"},
+                  {"units.range-signed", "{low} to {high}"}},
                  UnitSystem::metric);
 }
 
-std::string made(const std::string& description) {
+CalendarTask task(const std::string& id, bool milestone) {
+  CalendarTask task;
+  task.task = id, task.milestone = milestone;
+  return task;
+}
+
+Plan plan_with_dates() {
+  Plan plan;
+  CalendarDay planting{0, *parse_date("2026-12-31"), {task("planting", true)}};
+  CalendarTask water = task("water-in", false);
+  water.amount = "cups", water.args = {{"cups", 3}};
+  planting.tasks.push_back(water);
+  planting.tasks.push_back(task("trim", false));
+  plan.calendar = {planting, {30, *parse_date("2027-01-30"), {task("animal", true)}}};
+  return plan;
+}
+
+std::string made(const std::string& description, const std::string& revision = "A") {
   Build build;
   build.identity.title = "Fern ravine";
   build.identity.reference = "TT-0142";
+  build.identity.revision = revision;
   build.identity.plant_on = *parse_date("2026-12-31");
-  Plan plan;
-  plan.ready.earliest = *parse_date("2027-01-30");
-  const auto calendar = make_calendar(build, plan, words(description), 1'700'000'000);
+  const auto calendar = make_calendar(build, plan_with_dates(), words(description), 1'700'000'000);
   REQUIRE(calendar);
   return *calendar.value;
 }
@@ -40,10 +74,18 @@ std::string unfolded(std::string text) {
   return text;
 }
 
+std::multiset<std::string> lines_with(const std::string& text, const std::string& start) {
+  std::multiset<std::string> found;
+  for (const std::string& line : split(unfolded(text), '\n')) {
+    if (line.starts_with(start)) found.insert(line);
+  }
+  return found;
+}
+
 }  // namespace
 
-TEST_CASE("two all-day events, the end being the day after") {
-  const std::string text = made("short");
+TEST_CASE("milestones stand alone, a day's other work together; the end is the day after") {
+  const std::string text = made("Only when signed.");
   CHECK(text ==
         "BEGIN:VCALENDAR\r\n"
         "PRODID:-//loamsheet//loamsheet " LOAMSHEET_VERSION
@@ -51,21 +93,30 @@ TEST_CASE("two all-day events, the end being the day after") {
         "VERSION:2.0\r\n"
         "CALSCALE:GREGORIAN\r\n"
         "BEGIN:VEVENT\r\n"
-        "UID:TT-0142-planting@loamsheet\r\n"
+        "UID:TT-0142-planting-0@loamsheet\r\n"
         "DTSTAMP:20231114T221320Z\r\n"
         "DTSTART;VALUE=DATE:20261231\r\n"
         "DTEND;VALUE=DATE:20270101\r\n"
-        "SUMMARY:Plant Fern ravine\r\n"
-        "DESCRIPTION:short\r\n"
+        "SUMMARY:Planting: Fern ravine\r\n"
+        "DESCRIPTION:Plant it.\\nTT-0142\\, day 0.\r\n"
         "TRANSP:TRANSPARENT\r\n"
         "END:VEVENT\r\n"
         "BEGIN:VEVENT\r\n"
-        "UID:TT-0142-animal@loamsheet\r\n"
+        "UID:TT-0142-day-0@loamsheet\r\n"
+        "DTSTAMP:20231114T221320Z\r\n"
+        "DTSTART;VALUE=DATE:20261231\r\n"
+        "DTEND;VALUE=DATE:20270101\r\n"
+        "SUMMARY:Water 3 cups\\; Trim: Fern ravine\r\n"
+        "DESCRIPTION:Water in. 3 cups.\\nTrim it.\\nTT-0142\\, day 0.\r\n"
+        "TRANSP:TRANSPARENT\r\n"
+        "END:VEVENT\r\n"
+        "BEGIN:VEVENT\r\n"
+        "UID:TT-0142-animal-0@loamsheet\r\n"
         "DTSTAMP:20231114T221320Z\r\n"
         "DTSTART;VALUE=DATE:20270130\r\n"
         "DTEND;VALUE=DATE:20270131\r\n"
-        "SUMMARY:Animal\\, not before\\; TT-0142\r\n"
-        "DESCRIPTION:x\r\n"
+        "SUMMARY:Animal\\, not before\\; one: Fern ravine\r\n"
+        "DESCRIPTION:Only when signed.\\nTT-0142\\, day 30.\r\n"
         "TRANSP:TRANSPARENT\r\n"
         "END:VEVENT\r\n"
         "END:VCALENDAR\r\n");
@@ -75,7 +126,7 @@ TEST_CASE("lines are folded at 75 octets and unfold to the same words") {
   const std::string description(160, 'x');
   const std::string text = made(description);
   CHECK(longest_line(text) == 75);
-  CHECK(unfolded(text).find("DESCRIPTION:" + description + "\r\n") != std::string::npos);
+  CHECK(unfolded(text).find("DESCRIPTION:" + description + "\\n") != std::string::npos);
 }
 
 TEST_CASE("folding never splits a character of more than one octet") {
@@ -87,6 +138,17 @@ TEST_CASE("folding never splits a character of more than one octet") {
     for (const std::string& line : split(text, '\n')) CHECK_FALSE(invalid_utf8(line));
     CHECK(unfolded(text).find(description) != std::string::npos);
   }
+}
+
+TEST_CASE("a task keeps its UID in every revision, and no two share one") {
+  const auto uids = lines_with(made("x", "A"), "UID:");
+  CHECK(uids == lines_with(made("y", "B"), "UID:"));
+  CHECK(std::set<std::string>(uids.begin(), uids.end()).size() == uids.size());
+}
+
+TEST_CASE("no entry rings an alarm or repeats by a rule") {
+  CHECK(made("x").find("VALARM") == std::string::npos);
+  CHECK(made("x").find("RRULE") == std::string::npos);
 }
 
 TEST_CASE("the same plan gives the same bytes") {

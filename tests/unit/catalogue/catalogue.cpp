@@ -23,11 +23,12 @@ MemoryWorld small() {
     world.files["specs/catalogue/" + name + ".yaml"] = text;
   };
   put("sources", "sources:\n  book-1990: {title: \"A book\"}\n");
-  put("light", "light:\n  low: {from: from memory, ppfd: 10–50}\n");
+  put("light", "light:\n  low: {from: from memory, ppfd: 10–50}\nspectra: {}\n");
   put("materials",
       "materials:\n  grit:\n    name: grit\n    role: drainage\n    facts:\n"
       "      - {from: book-1990, voids: 40 %, field_capacity: 5 %, porosity: 45 %}\n");
   put("mixes", "mixes: {}\n");
+  world.files["templates/tasks.yaml"] = "work: {}\ncare: {}\nreadiness: {}\n";
   for (const char* shelf : {"animals", "plants", "crew"}) put(shelf, std::string(shelf) + ":\n");
   return world;
 }

@@ -5,7 +5,8 @@
 #include <set>
 
 #include "base/text.h"
-#include "builds.h"
+#include "climate_builds.h"
+#include "living.h"
 #include "plan/plan.h"
 
 using namespace loamsheet;
@@ -60,13 +61,105 @@ Build bare_box() {
   return build;
 }
 
+// A mister that can flood, water with lime, a tank for two to lift, and a stock list of which one
+// line is short and another has no price.
+Build supplied_box() {
+  Build build = box_build();
+  build.measured_loss = Range<Litres>{{0.2}, {0.2}};
+  build.misting.emplace();
+  build.misting->nozzles = 1;
+  build.misting->flow.range = {{0.1}, {0.1}};
+  build.misting->tank = 100_L;
+  build.water_source = "tap";
+  build.enclosure.stated_empty_mass = 18_kg;
+  build.stock = {{"expanded-clay", "L", 10, 4.0, 1, "", {}},
+                 {"orchid-bark", "L", 10, std::nullopt, 9, "", {}}};
+  return build;
+}
+
+Build hand_misted_box() {
+  Build build = supplied_box();
+  build.misting->by_hand = true;
+  build.misting->pull.range = {{0.001}, {0.001}};
+  return build;
+}
+
+// Plants that are unsafe, too delicate, too hot and too cold, in places that they cannot have.
+Build ill_planted_box() {
+  Build build = box_build();
+  Plant risky = plant("risky", "upright"), huge = plant("huge", "upright");
+  risky.robustness = known(1);
+  risky.warmest = known(Celsius{20});
+  for (const char* hazard : {"latex-sap", "spines"}) {
+    risky.hazards.push_back({hazard, {"common practice"}});
+  }
+  huge.height = known(Range<Millimetres>{3000_mm, 4000_mm});
+  huge.moisture = known<std::string>("dry");
+  huge.coldest = known(Celsius{26});
+  add(build, risky, 3);
+  add(build, huge, 2);
+  build.furnishings = {bowl({700, 200, 0})};
+  build.plants[0].pinned = Point{700, 200};
+  build.plants[1].pinned = Point{720, 200};
+  build.plants[3].pinned = Point{200, 200};
+  return build;
+}
+
+KeptAnimal rough_animal(const std::string& diet) {
+  KeptAnimal kept = animal(diet, diet);
+  kept.facts.digs = known(true);
+  kept.facts.group = known<std::string>("tree frog");
+  kept.facts.day = known(Range<Celsius>{{24}, {26}});
+  kept.facts.night = known(Range<Celsius>{{18}, {20}});
+  kept.facts.floor_length = kept.facts.floor_width = kept.facts.headroom =
+      known(Range<Millimetres>{5000_mm, 5000_mm});
+  return kept;
+}
+
+CrewUse crew(Celsius coldest, Celsius warmest) {
+  CrewUse use;
+  use.facts.group = known<std::string>("springtail");
+  use.facts.coldest = known(coldest), use.facts.warmest = known(warmest);
+  return use;
+}
+
+Build ill_peopled_box(BuildKind kind) {
+  Build build = ill_planted_box();
+  build.kind = kind;
+  build.kept = {rough_animal("herbivore"), rough_animal("omnivore"), rough_animal("carnivore")};
+  build.crew = {crew({10}, {20}), crew({30}, {40})};
+  return build;
+}
+
+// Planted and moved while the shop is closed, and moved at once.
+Build badly_dated_box() {
+  Build build = box_build();
+  build.shop.closed = {true, true, true, true, true, true, true};
+  build.identity.moved = true;
+  build.identity.moves_on = plus_days(build.identity.plant_on, 3);
+  build.calendar_days = 5;
+  return build;
+}
+
 // Builds that between them break every rule.
 std::vector<Build> broken_builds() {
   Build arid = box_build(), undrained = box_build(), thin = box_build();
   arid.kind = BuildKind::arid;
   undrained.layers.drainage.kind = DrainageKind::none;
   thin.enclosure.stand_rating = make_plan(thin).mass.wet.high * 1.1;
-  return {flawed_box(), bare_box(), arid, undrained, thin};
+  std::vector<Build> all = climate_broken();
+  const std::vector<Build> others{flawed_box(),
+                                  badly_dated_box(),
+                                  bare_box(),
+                                  arid,
+                                  undrained,
+                                  thin,
+                                  supplied_box(),
+                                  hand_misted_box(),
+                                  ill_peopled_box(BuildKind::humid),
+                                  ill_peopled_box(BuildKind::arid)};
+  all.insert(all.end(), others.begin(), others.end());
+  return all;
 }
 
 std::set<std::string> names(const Finding& finding) {
