@@ -123,14 +123,15 @@ bool Search::move(size_t plant) {
   return true;
 }
 
-// Takes a place whose only holder finds another, when both together gain.
+// Takes a place whose only holder finds another, when both together gain; or loses it altogether,
+// when the place is worth more than both had.
 bool Search::push_from(size_t plant, const Choice& wanted, size_t other) {
   if (plants_[other].fixed) return false;
   const auto before = chosen_[plant], held = chosen_[other];
   const long least = now(plant) + now(other) - wanted.score;
   chosen_[plant] = wanted;
   const auto elsewhere = best_free(other, std::max(least, -1L));
-  if (elsewhere) {
+  if (elsewhere || least < 0) {
     chosen_[other] = elsewhere;
     return true;
   }
