@@ -142,8 +142,18 @@ pull fibreglass-mesh 0.490 m2
 pull tree-fern-fibre 24.324 L
 pull orchid-bark 8.108 L
 pull oak-leaves 4.455 L
+air winter-day temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
+air winter-night temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
+air summer-day temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
+air summer-night temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
+heat needed-day - needed-night - fitted 0.000 W month 0.000 kWh
+lift
+  limit 7.430 kg
+  index 3.407 of the limit
+  people 3 and gear
 ready 2026-04-06 day 30 after-planting
 caution value-unknown 32:90 input=layers.substrate.placed range=dry–damp from=catalogue
+caution lift-too-heavy 0:0 mass=25.313 limit=7.430 people=3
 note not-used-yet 24:30 key=room.humidity
 )");
 }

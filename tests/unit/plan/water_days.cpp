@@ -66,7 +66,9 @@ TEST_CASE("the planting day holds the first watering") {
   REQUIRE(plan.days.size() == 43);
   const double deficit = 0.405 * 65 * 0.10;  // both parts lack a tenth of their volume
   CHECK(plan.days[0].watered.v == Approx(deficit * 1.1));
-  CHECK(plan.days[0].drained.v == Approx(deficit * 0.1));
+  // Three mistings are rounded up by less than a second each, and 3 mL come in a second.
+  CHECK(plan.days[0].drained.v >= deficit * 0.1);
+  CHECK(plan.days[0].drained.v < deficit * 0.1 + 3 * 0.003);
   CHECK(plan.days[1].watered.v == 0);
 }
 
