@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "plan/climate_constants.h"
 #include "plan/findings.h"
@@ -69,20 +70,26 @@ Found humidity(const AirPlan& air, const KeptAnimal& animal) {
   return all;
 }
 
+int watts_of(double watts) {
+  return static_cast<int>(std::lround(watts));
+}
+
 Found heaters(const Build& build, const HeatPlan& heat, const AirPlan& air) {
   Found all;
   double watts = 0;
   for (const Heater& heater : build.heaters) {
     watts += heater.power;
     if (heater.thermostat) continue;
-    all.push_back({Weight::caution, "no-thermostat", heater.where, {{"power", heater.power}}});
+    all.push_back(
+        {Weight::caution, "no-thermostat", heater.where, {{"power", watts_of(heater.power)}}});
   }
   if (build.heaters.empty() || !heat.needed_night || *heat.needed_night <= watts) return all;
-  all.push_back(
-      {Weight::caution,
-       "heater-too-weak",
-       build.heaters.front().where,
-       {{"needed", *heat.needed_night}, {"fitted", watts}, {"is", air.winter.night.temperature}}});
+  all.push_back({Weight::caution,
+                 "heater-too-weak",
+                 build.heaters.front().where,
+                 {{"needed", watts_of(*heat.needed_night)},
+                  {"fitted", watts_of(watts)},
+                  {"is", air.winter.night.temperature}}});
   return all;
 }
 

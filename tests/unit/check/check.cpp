@@ -170,7 +170,7 @@ TEST_CASE("a profile's choice is no range for a '?'") {
   CHECK(b.unknowns[0].from == "catalogue");
 }
 
-TEST_CASE("an unknown room stands for the profile's range, and is not used yet") {
+TEST_CASE("an unknown room stands for the profile's range") {
   const std::map<std::string, std::string> profiles{
       {"attic", "profile: {revision: 3}\nroom: {temperature: 10–35 °C}\n"}};
   const Build b =
@@ -178,7 +178,8 @@ TEST_CASE("an unknown room stands for the profile's range, and is not used yet")
   REQUIRE(b.unknowns.size() == 2);
   CHECK(b.unknowns[0].shown == "10–35 °C");
   CHECK(b.unknowns[0].from == "attic, revision 3");
-  CHECK_FALSE(b.unknowns[0].used);
+  CHECK(b.unknowns[0].used);
+  CHECK(b.room.temperature.range == Range<Celsius>{{10}, {35}});
   CHECK(b.unknowns[1].shown == "20–70 %");
   CHECK(b.unknowns[1].from == "catalogue");
 }
@@ -201,10 +202,12 @@ TEST_CASE("values of profiles and defaults are listed with whom they are from") 
 TEST_CASE("keys of which nothing is made yet are named once, at the highest") {
   const Build b =
       built(example_spec +
-            "room: {temperature: 17–26 °C}\nlamps:\n"
-            "  - {id: a, kind: bar, power: 50 W, at: [45 cm, 32 cm, 66 cm], hours: 12 h}\n"
-            "  - {id: b, kind: bar, power: 50 W, at: [45 cm, 32 cm, 66 cm], hours: 12 h}\n");
-  CHECK(unused(b) == std::vector<std::string>{"room", "lamps"});
+            "amendments:\n"
+            "  - {material: organic-starter-feed, label_rate: 15 g per 4 L, strength: 1/2}\n"
+            "  - {material: organic-starter-feed, label_rate: 15 g per 4 L, strength: 1/2}\n"
+            "crew:\n  - {species: folsomia-candida, cultures: 1}\n"
+            "  - {species: trichorhina-tomentosa, cultures: 1}\n");
+  CHECK(unused(b) == std::vector<std::string>{"amendments", "crew[].cultures"});
 }
 
 TEST_CASE("the first animal says which rules the build follows") {

@@ -1,0 +1,98 @@
+#include "climate.h"
+
+#include "base/text.h"
+#include "plan/climate.h"
+#include "plan/light.h"
+#include "plan/vapour.h"
+
+namespace loamsheet::tests {
+namespace {
+
+double number(const Inputs& in, const std::string& name) {
+  return std::stod(in.at(name));
+}
+
+std::string shown(double v) {
+  return significant(v, 15);
+}
+
+Celsius degrees(const Inputs& in, const std::string& name) {
+  return {number(in, name)};
+}
+
+Fraction humidity(const Inputs& in) {
+  return {number(in, "humidity") / 100};
+}
+
+// A lamp inside a tank of two metres, one unit of photons for each lux.
+double lux(Lamp lamp, const Inputs& in, double across) {
+  Build build;
+  build.enclosure.height = 2000_mm;
+  lamp.at = {0, 0, 1900};
+  lamp.length = {number(in, "length") * 1000};
+  lamp.photons_per_lux = 1;
+  build.lamps = {lamp};
+  const double down = number(in, "height") * 1000;
+  return light_at(build, {number(in, "aside") * 1000, across * 1000, 1900 - down}).ppfd;
+}
+
+double bar_lux(const Inputs& in, double flux) {
+  Lamp lamp;
+  lamp.flux = flux;
+  return lux(lamp, in, 0);
+}
+
+double panel_lux(const Inputs& in) {
+  Lamp lamp;
+  lamp.kind = Lamp::Kind::panel;
+  lamp.width = {number(in, "width") * 1000};
+  lamp.flux = number(in, "flux");
+  return lux(lamp, in, number(in, "across"));
+}
+
+// The light is made as strong as wanted by its photons.
+double daily_light(const Inputs& in) {
+  Build build;
+  build.enclosure.height = 2000_mm;
+  Lamp lamp;
+  lamp.kind = Lamp::Kind::spot;
+  lamp.beam = 90, lamp.flux = 1000, lamp.hours = number(in, "hours"), lamp.photons_per_lux = 1;
+  lamp.at = {0, 0, 1000};
+  build.lamps = {lamp};
+  build.lamps[0].photons_per_lux = number(in, "ppfd") / light_at(build, {0, 0, 0}).ppfd;
+  return light_at(build, {0, 0, 0}).dli;
+}
+
+}  // namespace
+
+const std::map<std::string, Quantity>& climate_quantities() {
+  static const std::map<std::string, Quantity> all = {
+      {"saturation_pressure",
+       [](const Inputs& in) { return shown(saturation_pressure(degrees(in, "t"))); }},
+      {"dew_point",
+       [](const Inputs& in) { return shown(dew_point(degrees(in, "t"), humidity(in)).v); }},
+      {"vapour_density",
+       [](const Inputs& in) {
+         return shown(vapour_density(degrees(in, "t"), humidity(in)) * 1000);
+       }},
+      {"evaporation",
+       [](const Inputs& in) {
+         return shown(evaporation({degrees(in, "water"), degrees(in, "air"), humidity(in)}));
+       }},
+      {"panel_corner",
+       [](const Inputs& in) {
+         return shown(
+             corner_factor(number(in, "length"), number(in, "width"), number(in, "height")));
+       }},
+      {"panel_lux", [](const Inputs& in) { return shown(panel_lux(in)); }},
+      {"bar_lux", [](const Inputs& in) { return shown(bar_lux(in, number(in, "flux"))); }},
+      {"bar_factor",
+       [](const Inputs& in) {
+         return shown(bar_lux(in, 3.14159265358979323846 * number(in, "length")));
+       }},
+      {"daily_light", [](const Inputs& in) { return shown(daily_light(in)); }},
+  };
+  return all;
+}
+
+}  // namespace loamsheet::tests
