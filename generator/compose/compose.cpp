@@ -42,10 +42,17 @@ Sheet frame(const ComposeInput& in) {
   return sheet;
 }
 
+void add_build_sheet(const ComposeInput& in, std::vector<Part>& parts) {
+  parts.push_back(first_page(in));
+  parts.push_back(layers_page(in));
+  if (in.plan.planting && !in.plan.planting->plants.empty()) parts.push_back(planting_page(in));
+  if (!in.plan.order.empty()) parts.push_back(order_page(in));
+}
+
 }  // namespace
 
 const std::vector<std::string>& part_names() {
-  static const std::vector<std::string> names{"build", "cautions"};
+  static const std::vector<std::string> names{"build", "calendar", "care", "record", "cautions"};
   return names;
 }
 
@@ -57,9 +64,14 @@ Outcome<Sheet> compose(const ComposeInput& in) {
   }
   if (sink.failed()) return {std::nullopt, sink.take()};
   Sheet sheet = frame(in);
-  if (wanted(in, "build")) {
-    sheet.parts.push_back(first_page(in));
-    sheet.parts.push_back(layers_page(in));
+  if (wanted(in, "build")) add_build_sheet(in, sheet.parts);
+  if (wanted(in, "calendar") && !in.plan.calendar.empty()) {
+    sheet.parts.push_back(calendar_page(in));
+  }
+  if (wanted(in, "care")) sheet.parts.push_back(care_page(in));
+  if (wanted(in, "record")) {
+    sheet.parts.push_back(record_page(in));
+    sheet.parts.push_back(readiness_page(in));
   }
   if (wanted(in, "cautions")) sheet.parts.push_back(cautions_page(in));
   return {std::move(sheet), sink.take()};

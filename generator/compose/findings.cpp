@@ -5,15 +5,12 @@
 namespace loamsheet {
 namespace {
 
-Arg worded(const std::string& slot, const FindingArg& value, const Wording& wording) {
-  if (slot == "input") return key_name(wording, std::get<std::string>(value));
-  return std::visit([](const auto& v) { return Arg(v); }, value);
-}
-
-Args worded(const Finding& finding, const Wording& wording) {
-  Args args;
-  for (const auto& [slot, value] : finding.args) {
-    args.emplace_back(slot, worded(slot, value, wording));
+// Unknown inputs and materials go by their names on paper.
+Args args_of(const Finding& finding, const Wording& wording) {
+  Args args = worded(finding.args);
+  for (auto& [slot, value] : args) {
+    if (slot == "input") value = key_name(wording, std::get<std::string>(value));
+    if (slot == "material") value = material_name(wording, std::get<std::string>(value));
   }
   return args;
 }
@@ -22,7 +19,7 @@ Args worded(const Finding& finding, const Wording& wording) {
 
 SpokenFinding speak(const Finding& finding, const Build& build, const Wording& wording) {
   const std::string name = "findings." + finding.rule;
-  const Args args = worded(finding, wording);
+  const Args args = args_of(finding, wording);
   Span where = finding.where;
   if (where.file.empty()) where.file = build.spec_file;
   return {name_of(finding.weight),

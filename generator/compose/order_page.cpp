@@ -17,8 +17,7 @@ void add_step(const ComposeInput& in, const Step& step, std::vector<Block>& bloc
   const std::string minutes =
       step.minutes == 0 ? "" : w.say("steps.minutes", {{"minutes", step.minutes}});
   std::get<Steps>(blocks.back())
-      .steps.push_back(
-          {std::to_string(step.number), plain(said(step, w)), minutes});
+      .steps.push_back({std::to_string(step.number), plain(said(step, w)), minutes});
 }
 
 void open_group(const ComposeInput& in, const std::string& group, std::vector<Block>& blocks) {

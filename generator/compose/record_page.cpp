@@ -1,0 +1,98 @@
+#include "compose/parts.h"
+#include "compose/words.h"
+
+namespace loamsheet {
+namespace {
+
+constexpr int weeks_on_paper = 8;
+constexpr double hand_row = 7;  // mm: room for a word by hand
+constexpr int reading_rows = 10;
+
+Table roll_call(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  Table table;
+  table.write_rows = hand_row;
+  table.columns = {{w.say("record.number"), true, 0}, {w.say("record.plant"), false, 2}};
+  for (int week = 1; week <= weeks_on_paper; ++week) {
+    table.columns.push_back({w.say("record.week", {{"week", week}}), false, 1});
+  }
+  for (const PlantUse& plant : in.build.plants) {
+    std::vector<Words> row(table.columns.size());
+    row[0] = bold(std::to_string(plant.number));
+    row[1] = plain(plant.facts.name);
+    table.rows.push_back(std::move(row));
+  }
+  return table;
+}
+
+Table readings(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  Table table;
+  table.write_rows = hand_row;
+  for (const char* column : {"date", "day", "night", "humidity", "standing", "by"}) {
+    table.columns.push_back({w.say(std::string("record.reading-") + column), false, 1});
+  }
+  table.rows.assign(reading_rows, std::vector<Words>(table.columns.size()));
+  return table;
+}
+
+bool is_wet(const Build& build) {
+  return build.kind != BuildKind::arid && build.kind != BuildKind::burrowing;
+}
+
+TickList tank_ready(const ComposeInput& in) {
+  TickList list;
+  for (const char* sign : {"roots", "growth", "in-band", "no-pests", "heat"}) {
+    list.items.push_back(plain(in.wording.say(std::string("record.tank-") + sign)));
+  }
+  if (is_wet(in.build)) {
+    list.items.push_back(plain(in.wording.say("record.tank-mould")));
+    list.items.push_back(plain(in.wording.say("record.tank-springtails")));
+  }
+  if (in.build.water_area) list.items.push_back(plain(in.wording.say("record.tank-cycled")));
+  return list;
+}
+
+TickList animal_ready(const ComposeInput& in) {
+  TickList list;
+  for (const char* sign : {"quarantine", "eating", "parasites", "weighed"}) {
+    list.items.push_back(plain(in.wording.say(std::string("record.animal-") + sign)));
+  }
+  return list;
+}
+
+}  // namespace
+
+Part readiness_page(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  Part part{"readiness", w.say("record.readiness-heading"), false, {}};
+  std::vector<Block>& blocks = part.blocks;
+  blocks.push_back(Heading{1, w.say("record.readiness-heading")});
+  blocks.push_back(Paragraph{
+      plain(w.say("record.readiness-note", {{"earliest", in.plan.ready.earliest}})), false});
+  blocks.push_back(Heading{2, w.say("record.tank-heading")});
+  blocks.push_back(tank_ready(in));
+  if (!in.build.animals.empty()) {
+    blocks.push_back(Heading{2, w.say("record.animal-heading")});
+    blocks.push_back(animal_ready(in));
+  }
+  blocks.push_back(Blank{plain(w.say("record.signed"))});
+  blocks.push_back(Blank{plain(w.say("record.on"))});
+  return part;
+}
+
+Part record_page(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  Part part{"record", w.say("sheet.part-record"), false, {}};
+  part.blocks.push_back(Heading{1, w.say("record.heading")});
+  if (!in.build.plants.empty()) {
+    part.blocks.push_back(Heading{2, w.say("record.roll-call")});
+    part.blocks.push_back(Paragraph{plain(w.say("record.roll-call-note")), true});
+    part.blocks.push_back(roll_call(in));
+  }
+  part.blocks.push_back(Heading{2, w.say("record.readings")});
+  part.blocks.push_back(readings(in));
+  return part;
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,43 @@
+// How figures are written for other programs.
+#include "data/data.h"
+
+#include <catch2/catch.hpp>
+
+#include "data/json.h"
+
+using namespace loamsheet;
+
+TEST_CASE("figures have six significant digits") {
+  CHECK(figure(13.123456789).dump() == "13.1235");
+  CHECK(figure(0.00012345678).dump() == "0.000123457");
+  CHECK(figure(123456789.0).dump() == "123457000.0");
+  CHECK(figure(-0.0).dump() == "0.0");
+}
+
+TEST_CASE("a figure with spread is a pair, without it a number, without a value null") {
+  CHECK(figure(Range<Litres>{{1.5}, {2}}).dump() == "[1.5,2.0]");
+  CHECK(figure(Range<Litres>{{1.5}, {1.5}}).dump() == "1.5");
+  CHECK(figure(std::optional<Litres>{}).dump() == "null");
+}
+
+TEST_CASE("the pull list is CSV after RFC 4180") {
+  Build build;
+  Plan plan;
+  const Wording wording({}, UnitSystem::metric);
+  plan.pull_list.push_back({"substrate", "plain", 2.5, "L", {}, {}});
+  plan.pull_list.push_back({"substrate", "with, comma", 1, "L", {}, {}});
+  plan.pull_list.push_back({"litter", "with \"quote\"", 1, "L", {}, {}});
+  CHECK(pull_list_csv({build, plan, wording}) ==
+        "item,need,unit\r\nplain,2.5,L\r\n\"with, comma\",1,L\r\n\"with \"\"quote\"\"\",1,L\r\n");
+}
+
+TEST_CASE("what does not apply is null and what is not built is absent") {
+  Build build;
+  Plan plan;
+  const Wording wording({}, UnitSystem::metric);
+  const auto numbers = Json::parse(numbers_json({build, plan, wording}));
+  CHECK(numbers["layers"]["drainage"].is_null());
+  CHECK(numbers["mass"]["stand_margin_kg"].is_null());
+  CHECK_FALSE(numbers.contains("air"));
+  CHECK_FALSE(numbers.contains("plants"));
+}
