@@ -190,6 +190,8 @@ Drawing lamps_above(const Tank& t) {
     for (Point& p : points) p = {std::clamp(p.x, 0.0, t.width), std::clamp(p.y, 0.0, t.depth)};
     const Box box = extent(Marks{Stroke{points, true, pen::hidden}});
     aim(d, lamp_label(t.in, lamp), {box.right - pen::hidden.width, (box.bottom + box.top) / 2});
+    const bool spot = lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
+    d.targets.back().slack = spot ? 0 : box.height() * 0.45;
     d.marks.push_back(Stroke{std::move(points), true, pen::hidden});
   }
   return d;

@@ -151,7 +151,9 @@ Drawing furnishings_above(const Tank& t) {
     const Box box = extent(marks);
     Target target = furnishing_label(t.in, *thing);
     target.at = {box.right - std::min(0.8, box.width() / 4), (box.bottom + box.top) / 2};
+    if (thing->turned == 0) target.slack = box.height() / 4;
     if (thing->kind == "branch") {
+      target.slack = 0;
       const Position& end = thing->from.x > thing->to.x ? thing->from : thing->to;
       const Position& other = thing->from.x > thing->to.x ? thing->to : thing->from;
       target.at = {t.x(end.x * 0.95 + other.x * 0.05), t.y(end.y * 0.95 + other.y * 0.05)};

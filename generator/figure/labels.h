@@ -10,6 +10,7 @@ struct Target {
   Point at;
   std::string name;    // bold, first line
   std::string detail;  // may be empty
+  double slack = 0;    // mm that the dot may move up or down and still lie on the thing
 };
 
 struct LabelLimits {

@@ -68,22 +68,42 @@ Marks dimensions(const Trial& t, const Box& drawn) {
   return out;
 }
 
-// Dots at one height are moved apart, so that no leader lies on another.
-void part(std::vector<Target>& targets) {
-  for (size_t i = 1; i < targets.size(); ++i) {
+constexpr double beside_number = 2.6, beside_dot = 0.6;  // mm, between a leader and these
+
+// Whether a leader to the right at this height would run over the middle of a plant.
+bool over_plant(const Target& target, double y, const std::vector<Numbered>& plants) {
+  return std::any_of(plants.begin(), plants.end(), [&](const Numbered& n) {
+    return n.wanted.x > target.at.x && std::fabs(n.wanted.y - y) < beside_number;
+  });
+}
+
+// The steps 0, 0.3, -0.3, 0.6, ... of a dot up and down.
+double next_step(double off) {
+  return off > 0 ? -off : 0.3 - off;
+}
+
+// Dots at one height are moved apart, so that no leader lies on another; and, where their things
+// are large enough, away from the numbers of plants.
+void part(std::vector<Target>& targets, const std::vector<Numbered>& plants) {
+  for (size_t i = 0; i < targets.size(); ++i) {
+    Target& t = targets[i];
     const auto taken = [&](double y) {
       return std::any_of(targets.begin(), targets.begin() + static_cast<long>(i),
-                         [&](const Target& o) { return std::fabs(o.at.y - y) < 0.6; });
+                         [&](const Target& o) { return std::fabs(o.at.y - y) < beside_dot; });
     };
     double off = 0;
-    while (taken(targets[i].at.y + off)) off = off > 0 ? -off : 0.3 - off;
-    targets[i].at.y += off;
+    while (std::fabs(off) <= t.slack &&
+           (taken(t.at.y + off) || over_plant(t, t.at.y + off, plants)))
+      off = next_step(off);
+    if (std::fabs(off) > t.slack) off = 0;
+    while (taken(t.at.y + off)) off = next_step(off);
+    t.at.y += off;
   }
 }
 
 Marks names(const Trial& t, std::vector<Target> targets, const Box& drawn, double left) {
   if (t.naming == Naming::layers_only) return {};
-  part(targets);
+  part(targets, plants_above(t.tank).numbered);
   for (Target& target : targets) {
     if (t.naming == Naming::names) target.detail.clear();
   }
