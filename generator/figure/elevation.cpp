@@ -128,10 +128,10 @@ Marks arranged_below(const Trial& t) {
   return out;
 }
 
-std::vector<Text> note_lines(const Trial& t, const std::vector<int>& left_out) {
+std::vector<Text> note_lines(const Trial& t, const std::vector<int>& left_out, bool wide) {
   std::vector<std::string> said = notes(t.in, static_cast<int>(t.tank.scale));
   if (t.naming == Naming::layers_only) said.push_back(t.in.wording.say("figure.note-unnamed"));
-  for (std::string& note : plant_notes(t.in, left_out)) said.push_back(std::move(note));
+  for (std::string& note : plant_notes(t.in, left_out, wide)) said.push_back(std::move(note));
   std::vector<Text> lines;
   for (std::string& words : said) lines.push_back({std::move(words), t.size.note});
   return lines;
@@ -144,13 +144,18 @@ bool is_free(const Marks& marks, const Box& box) {
 
 // Under everything; or in the lower right, where a section under the front view leaves room.
 void add_notes(Marks& marks, const Trial& t, const std::vector<int>& left_out) {
-  const auto lines = note_lines(t, left_out);
   const Box box = extent(marks);
-  Marks block = text_block(t.in.type, lines, {box.left, box.bottom - note_line});
-  const Box at = extent(block);
-  const double right = box.right - at.right, up = box.bottom - at.bottom;
-  const Box corner{at.left + right, at.bottom + up, at.right + right, at.top + up};
-  if (right > 0 && is_free(marks, corner)) shift(block, right, up);
+  Marks block;
+  for (bool wide : {false, true}) {
+    const auto lines = note_lines(t, left_out, wide);
+    block = text_block(t.in.type, lines, {box.left, box.bottom - note_line});
+    const Box at = extent(block);
+    const double right = box.right - at.right, up = box.bottom - at.bottom;
+    const Box corner{at.left + right, at.bottom + up, at.right + right, at.top + up};
+    if (right <= 0 || !is_free(marks, corner)) continue;
+    shift(block, right, up);
+    break;
+  }
   add(marks, std::move(block));
 }
 

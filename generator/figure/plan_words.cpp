@@ -59,9 +59,12 @@ std::vector<std::string> unnumbered_notes(const FigureInput& in, const std::vect
   return {in.wording.say("figure.note-unnumbered", {{"numbers", listed_numbers(numbers)}})};
 }
 
-std::vector<std::string> plant_notes(const FigureInput& in, const std::vector<int>& left_out) {
+std::vector<std::string> plant_notes(const FigureInput& in, const std::vector<int>& left_out,
+                                     bool in_one_line) {
   if (placed_plants(in).empty()) return {};
-  std::vector<std::string> out{in.wording.say("figure.note-plants")};
+  std::vector<std::string> out{in.wording.say("figure.note-plants"),
+                               in.wording.say("figure.plan-numbers")};
+  if (in_one_line) out = {join(out, " ")};
   for (std::string& note : unnumbered_notes(in, left_out)) out.push_back(std::move(note));
   return out;
 }

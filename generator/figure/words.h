@@ -25,7 +25,8 @@ std::string thing_name(const FigureInput&, const std::string& id);
 std::vector<std::string> notes(const FigureInput&, int scale);
 
 // How plants are drawn, and the numbers that found no place.
-std::vector<std::string> plant_notes(const FigureInput&, const std::vector<int>& left_out);
+std::vector<std::string> plant_notes(const FigureInput&, const std::vector<int>& left_out,
+                                     bool in_one_line);
 std::vector<std::string> unnumbered_notes(const FigureInput&, const std::vector<int>& left_out);
 
 // The plan view's notes; `unnamed` when its names are left away.
