@@ -83,8 +83,7 @@ void add_work(const ComposeInput& in, std::vector<Block>& blocks) {
   blocks.push_back(Heading{2, w.say("care.every-day")});
   blocks.push_back(points(in, {"daily-look", "daily-meter"}));
   blocks.push_back(Heading{2, w.say("care.every-week")});
-  blocks.push_back(is_wet(in.build) ? points(in, {"weekly-water", "weekly-plants", "weekly-crew",
-                                                  "weekly-vents"})
+  blocks.push_back(is_wet(in.build) ? points(in, {"weekly-water", "weekly-plants", "weekly-crew"})
                                     : points(in, {"weekly-dry", "weekly-plants"}));
   blocks.push_back(Heading{2, w.say("care.every-month")});
   blocks.push_back(points(in, {"monthly-timer", "monthly-litter"}));

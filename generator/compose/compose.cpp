@@ -27,6 +27,7 @@ Sheet frame(const ComposeInput& in) {
                    {"reference", id.reference},
                    {"revision", id.revision},
                    {"shop", in.build.shop.name},
+                   {"contact", in.build.shop.contact},
                    {"page", std::string("{page}")},
                    {"pages", std::string("{pages}")}};
   Sheet sheet;
@@ -35,7 +36,9 @@ Sheet frame(const ComposeInput& in) {
   sheet.subject = w.say("sheet.subject");
   sheet.language = in.build.print.language;
   sheet.running_left = w.say("sheet.running-left", names);
-  sheet.running_right = w.say("sheet.running-right", names);
+  const bool contact = !in.build.shop.contact.empty();
+  sheet.running_right =
+      w.say(contact ? "sheet.running-right-contact" : "sheet.running-right", names);
   sheet.page_of = w.say("sheet.page-of", names);
   sheet.foot = w.say("sheet.foot");
   sheet.letter = in.build.print.letter;

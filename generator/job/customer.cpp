@@ -40,7 +40,7 @@ std::string without_comment(const std::string& line) {
     } else if (c == '"' || c == '\'') {
       quote = c;
     } else if (c == '#' && (i == 0 || line[i - 1] == ' ' || line[i - 1] == '\t')) {
-      return line.substr(0, line.find_last_not_of(" \t", i == 0 ? 0 : i - 1) + 1);
+      return i == 0 ? "" : line.substr(0, line.find_last_not_of(" \t", i - 1) + 1);
     }
   }
   return line;

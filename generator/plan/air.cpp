@@ -45,7 +45,7 @@ AirState state(const std::vector<Balance>& all) {
   return air;
 }
 
-Season season(const Build& build, const Tank& tank, Celsius room) {
+Season season(const Build& build, const Shell& tank, Celsius room) {
   std::vector<Balance> day, night;
   for (const Around& around : cases(build, room)) {
     day.push_back(settle(tank, around, true));
@@ -102,7 +102,7 @@ bool moves(const Build& build, Uncertain<T> Room::*value) {
 }  // namespace
 
 AirPlan air_plan(const Build& build) {
-  const Tank tank = tank_of(build);
+  const Shell tank = tank_of(build);
   const Range<Celsius>& room = build.room.temperature.range;
   return {season(build, tank, room.low), season(build, tank, room.high)};
 }

@@ -23,13 +23,13 @@ double crossing(Range<double> ends, F falling) {
 }
 
 // Kilograms an hour that floor and leaves give off.
-double given_off(const Tank& tank, const Around& around, Celsius inside, double humidity) {
+double given_off(const Shell& tank, const Around& around, Celsius inside, double humidity) {
   const double deficit = saturation_pressure(inside) * (1 - humidity);
   const double leaves = tank.plants * around.leaves / 24 * deficit / constants::office_deficit;
   return leaves + around.evaporation * tank.wet * evaporation({inside, inside, Fraction{humidity}});
 }
 
-Balance with_heat(const Tank& tank, const Around& around, double watts) {
+Balance with_heat(const Shell& tank, const Around& around, double watts) {
   const double above = crossing({coldest, warmest}, [&](double warmer) {
     const Celsius inside = around.room + Celsius{warmer};
     return watts - heat_taken(tank, around, vapour_balance(tank, around, inside));
@@ -39,7 +39,7 @@ Balance with_heat(const Tank& tank, const Around& around, double watts) {
 
 }  // namespace
 
-Balance vapour_balance(const Tank& tank, const Around& around, Celsius inside) {
+Balance vapour_balance(const Shell& tank, const Around& around, Celsius inside) {
   const double warmer = inside.v - around.room.v;
   const double flow = around.vents * vent_flow(tank.openings, warmer, around.room);
   const double outside = vapour_density(around.room, around.room_humidity);
@@ -53,18 +53,18 @@ Balance vapour_balance(const Tank& tank, const Around& around, Celsius inside) {
   return {inside, {humidity}, flow, std::max(0.0, carried_out(humidity))};
 }
 
-double heat_taken(const Tank& tank, const Around& around, const Balance& state) {
+double heat_taken(const Shell& tank, const Around& around, const Balance& state) {
   const double warmer = state.temperature.v - around.room.v;
   return (tank.walls + constants::air_heat_capacity * state.flow) * warmer +
          constants::heat_of_evaporation / seconds * state.lost;
 }
 
-std::optional<Celsius> target(const Tank& tank, bool by_day) {
+std::optional<Celsius> target(const Shell& tank, bool by_day) {
   if (!by_day) return tank.night ? std::optional(tank.night->low) : std::nullopt;
   return tank.day ? std::optional((tank.day->low + tank.day->high) / 2) : std::nullopt;
 }
 
-Balance settle(const Tank& tank, const Around& around, bool by_day) {
+Balance settle(const Shell& tank, const Around& around, bool by_day) {
   const double free_heat = tank.always + (by_day ? tank.lamps : 0);
   const Balance unheated = with_heat(tank, around, free_heat);
   const auto hold = target(tank, by_day);

@@ -10,7 +10,7 @@
 namespace loamsheet {
 
 // What of a build the balance needs.
-struct Tank {
+struct Shell {
   std::vector<Vent> openings;
   double walls = 0;  // W/K that the walls and the closed top lose
   double wet = 0;    // m2 that evaporate as free water does
@@ -20,7 +20,7 @@ struct Tank {
   double held = 0;                           // W of heaters that a thermostat holds
   std::optional<Range<Celsius>> day, night;  // what every animal is kept at
 };
-Tank tank_of(const Build&);
+Shell tank_of(const Build&);
 
 // One case of what is around the tank and of what is not known well.
 struct Around {
@@ -39,16 +39,16 @@ struct Balance {
 
 // The state when the tank is as warm as given: vapour given off is vapour carried out, up to
 // saturation.
-Balance vapour_balance(const Tank&, const Around&, Celsius inside);
+Balance vapour_balance(const Shell&, const Around&, Celsius inside);
 
 // Watts that the state takes to last.
-double heat_taken(const Tank&, const Around&, const Balance&);
+double heat_taken(const Shell&, const Around&, const Balance&);
 
 // The state by day, with the lamps on, or by night. A thermostat adds what its heaters can to hold
 // the middle of the animals' day band, by night the low end of the night's.
-Balance settle(const Tank&, const Around&, bool by_day);
+Balance settle(const Shell&, const Around&, bool by_day);
 
 // What the thermostat, or a person, is to hold; nothing without an animal whose band is known.
-std::optional<Celsius> target(const Tank&, bool by_day);
+std::optional<Celsius> target(const Shell&, bool by_day);
 
 }  // namespace loamsheet

@@ -10,7 +10,7 @@ namespace {
 constexpr double month = 30;  // days
 
 // What holding the target takes in winter, in the middle of what is not known well.
-std::optional<double> needed(const Build& build, const Tank& tank, bool by_day) {
+std::optional<double> needed(const Build& build, const Shell& tank, bool by_day) {
   const auto hold = target(tank, by_day);
   if (!hold) return std::nullopt;
   const auto& humidity = build.room.humidity.range;
@@ -28,14 +28,14 @@ double day_hours(const Build& build) {
 }
 
 // Watts that the thermostat lets through, on the mean, beside what gives heat anyway.
-double let_on(const Tank& tank, const std::optional<double>& needed, double given) {
+double let_on(const Shell& tank, const std::optional<double>& needed, double given) {
   return needed ? std::clamp(*needed - given, 0.0, tank.held) : 0;
 }
 
 }  // namespace
 
 HeatPlan heat_plan(const Build& build) {
-  const Tank tank = tank_of(build);
+  const Shell tank = tank_of(build);
   HeatPlan plan;
   plan.needed_day = needed(build, tank, true);
   plan.needed_night = needed(build, tank, false);

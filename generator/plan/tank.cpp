@@ -64,8 +64,8 @@ double lamp_heat(const Build& build) {
 
 }  // namespace
 
-Tank tank_of(const Build& build) {
-  Tank tank;
+Shell tank_of(const Build& build) {
+  Shell tank;
   tank.openings = vents(build.enclosure);
   tank.walls = wall_loss(build.enclosure);
   tank.wet = wet_area(build);

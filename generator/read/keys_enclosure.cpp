@@ -204,7 +204,7 @@ constexpr std::array rows{
     Key{.path = "enclosure.openings[].mesh.aperture",
         .kind = Kind::length,
         .limits = {0.05, 50},
-        .flags = shared,
+        .flags = shared_later,
         .help = "The clear width of one hole of the mesh.",
         .example = "1.2 mm"},
 
@@ -226,7 +226,7 @@ constexpr std::array rows{
         .example = "3 cm"},
     Key{.path = "enclosure.background.fixed_by",
         .kind = Kind::choice,
-        .flags = shared,
+        .flags = shared_later,
         .choices = "silicone|foam|magnet|wedged|screws",
         .fallback = "silicone",
         .help = "How it is held; sealants and foam need time to cure.",

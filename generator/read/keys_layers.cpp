@@ -240,7 +240,7 @@ constexpr std::array rows{
     Key{.path = "materials.*.from",
         .kind = Kind::text,
         .limits = {1, 200},
-        .flags = shared,
+        .flags = shared_later,
         .fallback = "stated in the spec",
         .help = "Where these constants come from.",
         .example = "the supplier's data sheet"},

@@ -44,6 +44,10 @@ std::vector<Row> rows() {
     if (line.empty() || line[0] == '#') continue;
     const auto cells = parted(line, " | ");
     REQUIRE(cells.size() == 3);
+    if (cells[1] == "elsewhere") {
+      all.push_back({cells[0], "", "", "", ""});
+      continue;
+    }
     auto texts = parted(cells[1], " -> ");
     for (auto& text : texts) text = join(split(text, '@'), "\n");
     REQUIRE(texts.size() >= 2);
@@ -106,7 +110,7 @@ TEST_CASE("each key moves the output that its row names") {
     const Key* key = find_key(spec_keys(), row.key);
     INFO(row.key);
     REQUIRE(key);
-    if (key->has(flag::not_yet)) continue;
+    if (key->has(flag::not_yet) || row.output.empty()) continue;
     DYNAMIC_SECTION(row.key << " moves " << row.output) {
       CHECK(output_of(changed(base, row.place, row.before), row.output) !=
             output_of(changed(base, row.place, row.after), row.output));

@@ -17,7 +17,8 @@ namespace {
 namespace fs = std::filesystem;
 
 const fs::path source = LOAMSHEET_SOURCE;
-const std::vector<std::string> specs{"fern-ravine", "moss-alcove", "short-order"};
+const std::vector<std::string> specs{"dry-wash", "fern-ravine", "heron-canopy", "moss-alcove",
+                                     "short-order"};
 
 std::string slurp(const fs::path& path) {
   std::ostringstream text;

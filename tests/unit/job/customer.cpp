@@ -40,7 +40,7 @@ const std::string head =
 TEST_CASE("the stock list and the comments are cut out, and the copy says so") {
   const auto cut = customer_spec(spec_of("# margin 40 %\n" + head +
                                          "stock: stock.csv\nquote:\n"
-                                         "  currency: EUR  # ask Ida\n"),
+                                         "  currency: EUR  # ask Ida\n  tax: 20 %\n"),
                                  "Cut.");
   REQUIRE(cut);
   CHECK(*cut.value ==
@@ -48,7 +48,8 @@ TEST_CASE("the stock list and the comments are cut out, and the copy says so") {
         "use: [tank-60x45x45, humid-sloped]\n"
         "build: {title: 'Number # one', reference: TT-0170, revision: A, plant_on: 2026-05-02}\n"
         "quote:\n"
-        "  currency: EUR\n");
+        "  currency: EUR\n"
+        "  tax: 20 %\n");
 }
 
 TEST_CASE("what is cut can be read again and says the same") {

@@ -50,7 +50,7 @@ TEST_CASE("a lid alone still exchanges air, also when the tank is no warmer than
 
 TEST_CASE("in steady state the vapour given off is the vapour carried out") {
   const Build build = ventilated();
-  const Tank tank = tank_of(build);
+  const Shell tank = tank_of(build);
   const Around around{{20}, {0.4}, 1, 1, 0.05};
   const Balance dry = vapour_balance(tank, around, {22});
   Around wetter = around;
