@@ -33,6 +33,12 @@ Cell cell(const ComposeInput& in, Date date, const CalendarDay* day) {
   return c;
 }
 
+CalendarGrid::State state_of(const ComposeInput& in, Date date, const Range<Date>& days) {
+  using State = CalendarGrid::State;
+  if (date < days.low || date > days.high) return State::outside;
+  return in.build.shop.closed[static_cast<size_t>(weekday(date))] ? State::closed : State::open;
+}
+
 // Whole weeks from Monday, from the first day of the plan to its last.
 CalendarGrid grid(const ComposeInput& in) {
   std::map<Date, const CalendarDay*> days;
@@ -49,7 +55,7 @@ CalendarGrid grid(const ComposeInput& in) {
       const Date date = plus_days(monday, i);
       const auto found = days.find(date);
       week.push_back(cell(in, date, found == days.end() ? nullptr : found->second));
-      if (date < first || date > last) week.back().state = CalendarGrid::State::outside;
+      week.back().state = state_of(in, date, {first, last});
     }
     grid.weeks.push_back(std::move(week));
   }
