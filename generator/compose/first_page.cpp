@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "base/text.h"
 #include "compose/findings.h"
 #include "compose/parts.h"
 #include "compose/words.h"
@@ -79,6 +80,12 @@ Callout verdict(const ComposeInput& in) {
   return c;
 }
 
+std::string bench(const ComposeInput& in) {
+  int minutes = 0;
+  for (const Step& step : in.plan.order) minutes += step.minutes;
+  return in.wording.say("build.plant-on-note", {{"hours", fixed(minutes / 60.0, 1)}});
+}
+
 void add_identity(const ComposeInput& in, std::vector<Fact>& facts) {
   const Wording& w = in.wording;
   const Identity& id = in.build.identity;
@@ -88,8 +95,7 @@ void add_identity(const ComposeInput& in, std::vector<Fact>& facts) {
                    bold(w.say("build.reference-value",
                               {{"reference", id.reference}, {"revision", id.revision}})),
                    customer});
-  facts.push_back(
-      {w.say("build.plant-on"), bold(w.amount(id.plant_on)), w.say("build.plant-on-note")});
+  facts.push_back({w.say("build.plant-on"), bold(w.amount(id.plant_on)), bench(in)});
   facts.push_back({w.say("build.animal"), bold(w.amount(in.plan.ready.earliest)),
                    w.say("build.animal-note", {{"days", in.plan.ready.days}})});
 }
@@ -103,11 +109,17 @@ Fact stand_margin(const ComposeInput& in) {
           w.say("build.margin-note", {{"rating", *in.build.enclosure.stand_rating}})};
 }
 
+std::string lifting(const ComposeInput& in) {
+  const auto& lift = in.plan.lift;
+  if (!lift) return "";
+  if (!lift->by_hand) return in.wording.say("build.lift-gear");
+  if (lift->people == 1) return in.wording.say("build.lift-one");
+  return in.wording.say("build.lift-many", {{"people", lift->people}});
+}
+
 void add_masses(const ComposeInput& in, std::vector<Fact>& facts) {
   const Wording& w = in.wording;
-  const bool stated = in.build.enclosure.stated_empty_mass.has_value();
-  facts.push_back({w.say("build.empty"), bold(w.amount(in.plan.mass.empty)),
-                   w.say(stated ? "build.empty-stated" : "build.empty-worked-out")});
+  facts.push_back({w.say("build.empty"), bold(w.amount(in.plan.mass.empty)), lifting(in)});
   facts.push_back({w.say("build.wet"), bold(w.amount(in.plan.mass.wet)), w.say("build.wet-note")});
   facts.push_back(stand_margin(in));
 }
@@ -126,11 +138,23 @@ std::optional<Millimetres> outside_waterline(const ComposeInput& in) {
   return *inside + in.build.enclosure.walls.thickness;
 }
 
+// What follows the first watering: the mistings of the first day.
+std::string misting(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  if (!in.plan.upkeep || in.plan.upkeep->days.empty()) return w.say("build.first-watering-note");
+  const WaterDay& first = in.plan.upkeep->days.front();
+  if (first.mistings == 0) return w.say("build.first-watering-note");
+  return w.say(in.plan.upkeep->by_hand ? "build.then-pulls" : "build.then-seconds",
+               {{"times", first.mistings}, {"each", fixed(first.each, 0)}});
+}
+
 void add_water(const ComposeInput& in, std::vector<Fact>& facts) {
   const Wording& w = in.wording;
   const WaterPlan& water = in.plan.water;
-  facts.push_back(
-      maybe(w, "build.first-watering", water.first_watering, w.say("build.first-watering-none")));
+  Fact first =
+      maybe(w, "build.first-watering", water.first_watering, w.say("build.first-watering-none"));
+  if (water.first_watering) first.note = misting(in);
+  facts.push_back(std::move(first));
   facts.push_back(maybe(w, "build.standing", water.standing, w.say("build.standing-none")));
   facts.push_back(maybe(w, "build.waterline", outside_waterline(in), w.say("sheet.nothing")));
 }

@@ -27,7 +27,8 @@ Json lift_json(const LiftPlan& lift) {
   Json index = lift.empty_index ? figure(*lift.empty_index) : Json(nullptr);
   return {{"empty_index", index},
           {"limit_kg", figure(lift.limit)},
-          {"people", lift.by_hand ? Json(lift.people) : Json(nullptr)}};
+          {"people", lift.people},
+          {"by_hand", lift.by_hand}};
 }
 
 void add_upkeep(const UpkeepPlan& upkeep, Json& water) {
