@@ -23,6 +23,11 @@ namespace loamsheet {
 
 enum class BuildKind { humid, temperate, arid, burrowing, semi_aquatic };
 
+// A build that stands dry: no drainage, no misting, no damp-loving crew.
+constexpr bool is_dry(BuildKind kind) {
+  return kind == BuildKind::arid || kind == BuildKind::burrowing;
+}
+
 struct Identity {
   std::string title, reference, revision;
   Date plant_on;

@@ -10,10 +10,6 @@ namespace {
 
 using Fact = Facts::Fact;
 
-bool is_wet(const Build& build) {
-  return build.kind != BuildKind::arid && build.kind != BuildKind::burrowing;
-}
-
 BulletList points(const ComposeInput& in, std::initializer_list<const char*> names) {
   BulletList list;
   for (const char* name : names) {
@@ -71,11 +67,11 @@ void add_misting(const ComposeInput& in, std::vector<Fact>& facts) {
 }
 
 void add_waterline(const ComposeInput& in, std::vector<Fact>& facts) {
-  const auto& inside = in.plan.water.highest_standing;
-  if (!inside) return;
-  const Millimetres outside = *inside + in.build.enclosure.walls.thickness;
+  const auto outside = outside_waterline(in);
+  if (!outside) return;
   const Wording& w = in.wording;
-  facts.push_back({w.say("care.waterline"), bold(w.amount(outside)), w.say("care.waterline-note")});
+  facts.push_back(
+      {w.say("care.waterline"), bold(w.amount(*outside)), w.say("care.waterline-note")});
 }
 
 void add_work(const ComposeInput& in, std::vector<Block>& blocks) {
@@ -83,15 +79,16 @@ void add_work(const ComposeInput& in, std::vector<Block>& blocks) {
   blocks.push_back(Heading{2, w.say("care.every-day")});
   blocks.push_back(points(in, {"daily-look", "daily-meter"}));
   blocks.push_back(Heading{2, w.say("care.every-week")});
-  blocks.push_back(is_wet(in.build) ? points(in, {"weekly-water", "weekly-plants", "weekly-crew"})
-                                    : points(in, {"weekly-dry", "weekly-plants"}));
+  blocks.push_back(is_dry(in.build.kind)
+                       ? points(in, {"weekly-dry", "weekly-plants"})
+                       : points(in, {"weekly-water", "weekly-plants", "weekly-crew"}));
   blocks.push_back(Heading{2, w.say("care.every-month")});
   blocks.push_back(points(in, {"monthly-timer", "monthly-litter"}));
 }
 
 void add_signs(const ComposeInput& in, std::vector<Block>& blocks) {
   const Wording& w = in.wording;
-  const bool wet = is_wet(in.build);
+  const bool wet = !is_dry(in.build.kind);
   blocks.push_back(Heading{2, w.say("care.normal")});
   blocks.push_back(
       wet ? points(in, {"normal-mould", "normal-leaf-drop", "normal-droplets", "normal-crew"})

@@ -131,13 +131,6 @@ Fact maybe(const Wording& w, const std::string& name, const std::optional<T>& va
   return {w.say(name), bold(w.amount(*value)), w.say(name + "-note")};
 }
 
-// The level as tape on the outside shows it: the base's thickness lies under the inside floor.
-std::optional<Millimetres> outside_waterline(const ComposeInput& in) {
-  const auto& inside = in.plan.water.highest_standing;
-  if (!inside) return std::nullopt;
-  return *inside + in.build.enclosure.walls.thickness;
-}
-
 // What follows the first watering: the mistings of the first day.
 std::string misting(const ComposeInput& in) {
   const Wording& w = in.wording;
@@ -169,6 +162,12 @@ void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
 }
 
 }  // namespace
+
+std::optional<Millimetres> outside_waterline(const ComposeInput& in) {
+  const auto& inside = in.plan.water.highest_standing;
+  if (!inside) return std::nullopt;
+  return *inside + in.build.enclosure.walls.thickness;
+}
 
 Part first_page(const ComposeInput& in) {
   Part part{"build", in.wording.say("sheet.part-build"), false, {}};

@@ -1,8 +1,14 @@
 // parts: what each part of the sheet says. One function a part, one file a part.
 #pragma once
+#include <optional>
+
 #include "compose/compose.h"
 
 namespace loamsheet {
+
+// The highest waterline as tape on the outside shows it: the base's thickness lies under the
+// inside floor. Nothing without a drainage layer.
+std::optional<Millimetres> outside_waterline(const ComposeInput&);
 
 Part first_page(const ComposeInput&);
 Part layers_page(const ComposeInput&);

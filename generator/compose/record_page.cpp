@@ -36,16 +36,12 @@ Table readings(const ComposeInput& in) {
   return table;
 }
 
-bool is_wet(const Build& build) {
-  return build.kind != BuildKind::arid && build.kind != BuildKind::burrowing;
-}
-
 TickList tank_ready(const ComposeInput& in) {
   TickList list;
   for (const char* sign : {"roots", "growth", "in-band", "no-pests", "heat"}) {
     list.items.push_back(plain(in.wording.say(std::string("record.tank-") + sign)));
   }
-  if (is_wet(in.build)) {
+  if (!is_dry(in.build.kind)) {
     list.items.push_back(plain(in.wording.say("record.tank-mould")));
     list.items.push_back(plain(in.wording.say("record.tank-springtails")));
   }

@@ -4,10 +4,6 @@
 namespace loamsheet {
 namespace {
 
-bool dry_kind(BuildKind kind) {
-  return kind == BuildKind::arid || kind == BuildKind::burrowing;
-}
-
 bool damp_kind(BuildKind kind) {
   return kind == BuildKind::humid || kind == BuildKind::temperate;
 }
@@ -20,7 +16,7 @@ Found missing(const Build& build) {
 
 Found not_wanted(const Build& build) {
   const DrainageLayer& layer = build.layers.drainage;
-  if (!dry_kind(build.kind) || layer.kind == DrainageKind::none) return {};
+  if (!is_dry(build.kind) || layer.kind == DrainageKind::none) return {};
   return {{Weight::caution, "drainage-not-wanted", layer.depth_at, {{"depth", layer.depth}}}};
 }
 

@@ -11,8 +11,10 @@ namespace {
 Found salty_water(const Build& build) {
   const bool salty = build.water_source == "tap" || build.water_source == "?";
   if (!salty) return {};
-  const bool dry = build.kind == BuildKind::arid || build.kind == BuildKind::burrowing;
-  return {{dry ? Weight::note : Weight::caution, "tap-water", build.water_source_at, {}}};
+  return {{is_dry(build.kind) ? Weight::note : Weight::caution,
+           "tap-water",
+           build.water_source_at,
+           {}}};
 }
 
 Found stuck_on(const Build& build, const UpkeepPlan& upkeep) {

@@ -45,10 +45,6 @@ Found mixed(const Build& build) {
   return {};
 }
 
-bool dry_build(BuildKind kind) {
-  return kind == BuildKind::arid || kind == BuildKind::burrowing;
-}
-
 // Springtails live in the film of water of a damp substrate; wood lice that only want a damp corner
 // find one in a dry build, too.
 bool damp_lover(const CrewSpecies& crew) {
@@ -59,7 +55,7 @@ bool damp_lover(const CrewSpecies& crew) {
 }
 
 Found too_dry(const Build& build, const CrewUse& use) {
-  if (!dry_build(build.kind) || !damp_lover(use.facts)) return {};
+  if (!is_dry(build.kind) || !damp_lover(use.facts)) return {};
   return {{Weight::caution, "crew-too-dry", use.where, {{"crew", use.facts.name}}}};
 }
 

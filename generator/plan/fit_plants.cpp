@@ -111,9 +111,8 @@ bool wants_wet(const Plant& plant) {
 }
 
 Found wrong_build(const PlantUse& use, BuildKind kind) {
-  const bool dry_build = kind == BuildKind::arid || kind == BuildKind::burrowing;
   const bool wet_build = kind == BuildKind::humid || kind == BuildKind::semi_aquatic;
-  const bool dry = dry_build && wants_wet(use.facts), wet = wet_build && wants_dry(use.facts);
+  const bool dry = is_dry(kind) && wants_wet(use.facts), wet = wet_build && wants_dry(use.facts);
   if (!dry && !wet) return {};
   return {{Weight::caution,
            dry ? "plant-too-dry" : "plant-too-wet",

@@ -26,8 +26,7 @@ double wall_loss(const Enclosure& tank) {
 
 double wet_share(BuildKind kind) {
   if (kind == BuildKind::temperate) return constants::wet_temperate;
-  const bool dry = kind == BuildKind::arid || kind == BuildKind::burrowing;
-  return dry ? constants::wet_arid : constants::wet_humid;
+  return is_dry(kind) ? constants::wet_arid : constants::wet_humid;
 }
 
 double wet_area(const Build& build) {
