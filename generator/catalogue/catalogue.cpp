@@ -39,7 +39,8 @@ class CatalogueReader {
 
   void read_sources() {
     for (const auto& [id, n] : entries("sources", source_keys())) {
-      out_.sources[id] = {id, n.text("title").value_or(""), n.text("link").value_or("")};
+      out_.sources[id] = {id, n.text("title").value_or(""), n.text("link").value_or(""),
+                          n.text("jurisdiction").value_or("")};
     }
   }
 

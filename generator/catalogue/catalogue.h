@@ -17,24 +17,27 @@
 namespace loamsheet {
 
 struct Source {
-  std::string id, title, link;                       // link may be empty
+  std::string id, title, link;  // link may be empty
+  std::string jurisdiction;     // of a law: where it holds
 };
 
 // Physical constants of a material. Shares are of the bulk volume.
 struct Material {
   std::string id, name;
-  std::string role;                                  // drainage, separator, substrate, litter, ...
-  bool coarse = false;                               // pieces rather than soil
+  std::string role;     // drainage, separator, substrate, litter, ...
+  bool coarse = false;  // pieces rather than soil
   std::optional<bool> rusts;
-  std::string decay;                                 // none, very-slow, ... done; may be empty
-  std::optional<Fact<Range<KilogramsPerCubicMetre>>> dry_density;   // bulk, oven-dry
-  std::optional<Fact<Fraction>> porosity;            // total pore space
-  std::optional<Fact<Fraction>> voids;               // free space that water can stand in (drained)
-  std::optional<Fact<Fraction>> field_capacity;      // water held after draining
-  std::optional<Fact<Range<Fraction>>> moisture_dry; // water held as bought dry
-  std::optional<Fact<Range<Fraction>>> moisture_damp;// water held as placed damp
-  std::optional<Fact<Fraction>> settling;            // volume lost as it settles
-  std::optional<Fact<double>> areal_kg_m2;           // sheets and meshes
+  std::string decay;  // none, very-slow, ... done; may be empty
+  std::optional<Fact<Range<KilogramsPerCubicMetre>>> dry_density;  // bulk, oven-dry
+  std::optional<Fact<Fraction>> porosity;                          // total pore space
+  std::optional<Fact<Fraction>> voids;           // free space that water can stand in (drained)
+  std::optional<Fact<Fraction>> field_capacity;  // water held after draining
+  std::optional<Fact<Range<Fraction>>> moisture_dry;   // water held as bought dry
+  std::optional<Fact<Range<Fraction>>> moisture_damp;  // water held as placed damp
+  std::optional<Fact<Fraction>> settling;              // volume lost as it settles
+  std::optional<Fact<double>> areal_kg_m2;             // sheets and meshes
+  std::vector<Hazard> hazards;                         // rough, metal, resin, ...
+  std::optional<Fact<std::string>> caution;
   Span where;
 };
 
@@ -49,9 +52,9 @@ struct MixPart {
 
 struct Mix {
   std::string id, name;
-  std::string build_kind;                            // what it is made for
+  std::string build_kind;  // what it is made for
   std::vector<MixPart> parts;
-  std::optional<Fact<Fraction>> settling;            // absent: from the parts
+  std::optional<Fact<Fraction>> settling;  // absent: from the parts
   Origin origin;
   Span where;
 };
@@ -64,8 +67,8 @@ struct LightClass {
 // The living things stay on their shelves until they are wanted: see living.h.
 struct Catalogue {
   std::map<std::string, Source> sources;
-  std::map<std::string, LightClass> light;           // low, medium, high
-  std::map<std::string, Fact<double>> spectra;       // umol m-2 s-1 for one lux, by kind of light
+  std::map<std::string, LightClass> light;      // low, medium, high
+  std::map<std::string, Fact<double>> spectra;  // umol m-2 s-1 for one lux, by kind of light
   std::map<std::string, Material> materials;
   std::map<std::string, Mix> mixes;
   Shelf animals, plants, crew;

@@ -17,4 +17,10 @@ struct Fact {
   Origin origin;
 };
 
+// One of the hazards that an entry lists.
+struct Hazard {
+  std::string kind;  // latex-sap, calcium-oxalate, rough, ..., none-known
+  Origin origin;
+};
+
 }  // namespace loamsheet

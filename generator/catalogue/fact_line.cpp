@@ -1,7 +1,5 @@
 #include "catalogue/fact_line.h"
 
-#include <vector>
-
 #include "base/text.h"
 
 namespace loamsheet {
@@ -67,6 +65,25 @@ void FactLine::take(std::string_view key, std::optional<Fact<bool>>& into) const
 void FactLine::take(std::string_view key, std::optional<Fact<std::string>>& into) const {
   if (!fresh(key, into.has_value())) return;
   if (const auto text = line_.text(key)) into = {*text, origin_};
+}
+
+void FactLine::take(std::string_view key,
+                    std::optional<Fact<std::vector<std::string>>>& into) const {
+  if (fresh(key, into.has_value())) into = {names(key), origin_};
+}
+
+void FactLine::take(std::vector<Hazard>& hazards) const {
+  for (auto& kind : names("hazards")) hazards.push_back({std::move(kind), origin_});
+}
+
+std::vector<std::string> FactLine::names(std::string_view key) const {
+  std::vector<std::string> out;
+  const Node* list = line_.find(key);
+  if (!list) return out;
+  for (const Node& item : list->items) {
+    if (const auto* text = std::get_if<std::string>(&item.leaf)) out.push_back(*text);
+  }
+  return out;
 }
 
 }  // namespace loamsheet

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/diagnostic.h"
 #include "base/units.h"
@@ -38,9 +39,14 @@ class FactLine {
   void take(std::string_view key, std::optional<Fact<int>>& into) const;
   void take(std::string_view key, std::optional<Fact<bool>>& into) const;
   void take(std::string_view key, std::optional<Fact<std::string>>& into) const;
+  void take(std::string_view key, std::optional<Fact<std::vector<std::string>>>& into) const;
+
+  // The line's hazards go behind those of earlier lines.
+  void take(std::vector<Hazard>& hazards) const;
 
  private:
   const Node* fresh(std::string_view key, bool stated) const;
+  std::vector<std::string> names(std::string_view key) const;
   std::optional<Range<double>> range(std::string_view key, bool stated) const;
 
   const Node& line_;

@@ -12,6 +12,7 @@ constexpr Key sources[] = {
     {.path = "sources.*", .kind = group},
     {.path = "sources.*.title", .kind = text, .flags = required},
     {.path = "sources.*.link", .kind = text},
+    {.path = "sources.*.jurisdiction", .kind = text},
 };
 
 constexpr Key light[] = {
@@ -58,6 +59,11 @@ constexpr Key materials[] = {
      .flags = range_ok},
     {.path = "materials.*.facts[].settling", .kind = share, .limits = {0, 0.6}},
     {.path = "materials.*.facts[].areal_mass", .kind = areal, .limits = {0.01, 10}},
+    {.path = "materials.*.facts[].hazards", .kind = list},
+    {.path = "materials.*.facts[].hazards[]",
+     .kind = choice,
+     .choices = "rough|sharp-edge|swallowed|dust|metal|resin|salts|lime|rots|dyes|germs"},
+    {.path = "materials.*.facts[].caution", .kind = text},
 };
 
 constexpr std::string_view kinds = "humid|temperate|arid|burrowing|semi-aquatic";
@@ -96,8 +102,21 @@ constexpr Key animals[] = {
     {.path = "animals.*.facts[].diet",
      .kind = choice,
      .choices = "insectivore|carnivore|omnivore|herbivore"},
+    {.path = "animals.*.facts[].browses", .kind = choice, .choices = "no|incidentally|yes"},
+    {.path = "animals.*.facts[].activity",
+     .kind = choice,
+     .choices = "diurnal|nocturnal|crepuscular|any"},
+    {.path = "animals.*.facts[].company", .kind = choice, .choices = "alone|pair|harem|group"},
+    {.path = "animals.*.facts[].lives_with", .kind = list},
+    {.path = "animals.*.facts[].lives_with[]", .kind = id},
     {.path = "animals.*.facts[].digs", .kind = yes_no},
     {.path = "animals.*.facts[].claws", .kind = yes_no},
+    {.path = "animals.*.facts[].climbs", .kind = yes_no},
+    {.path = "animals.*.facts[].jumps", .kind = yes_no},
+    {.path = "animals.*.facts[].laying_box", .kind = yes_no},
+    {.path = "animals.*.facts[].water", .kind = choice, .choices = "drops|dish|soak|swim"},
+    {.path = "animals.*.facts[].young", .kind = length, .limits = {2, 1000}, .flags = range_ok},
+    {.path = "animals.*.facts[].feeder", .kind = length, .limits = {0.2, 300}, .flags = range_ok},
     {.path = "animals.*.facts[].wear", .kind = integer, .limits = {1, 5}},
     {.path = "animals.*.facts[].floor", .kind = list},
     {.path = "animals.*.facts[].floor[]", .kind = length, .limits = {50, 10000}},
@@ -105,6 +124,7 @@ constexpr Key animals[] = {
     {.path = "animals.*.facts[].day", .kind = temperature, .limits = air, .flags = range_ok},
     {.path = "animals.*.facts[].basking", .kind = temperature, .limits = air, .flags = range_ok},
     {.path = "animals.*.facts[].night", .kind = temperature, .limits = air, .flags = range_ok},
+    {.path = "animals.*.facts[].warmest", .kind = temperature, .limits = air},
     {.path = "animals.*.facts[].humidity", .kind = share, .limits = {0, 1}, .flags = range_ok},
     {.path = "animals.*.facts[].uv_zone", .kind = number, .limits = {1, 4}, .flags = range_ok},
     {.path = "animals.*.facts[].permit", .kind = text},
@@ -141,6 +161,7 @@ constexpr Key plants[] = {
      .kind = choice,
      .choices = "latex-sap|calcium-oxalate|toxic-if-eaten|saponin|spines|sharp-edge|stiff-tip|"
                 "none-known"},
+    {.path = "plants.*.facts[].edible", .kind = yes_no},
     {.path = "plants.*.facts[].invasive", .kind = text},
     {.path = "plants.*.facts[].first_month", .kind = text},
 };

@@ -19,6 +19,21 @@ void take_floor(const FactLine& line, Animal& a) {
   a.floor_width = side("[1]");
 }
 
+void take_ways(const FactLine& line, Animal& a) {
+  line.take("browses", a.browses);
+  line.take("activity", a.activity);
+  line.take("company", a.company);
+  line.take("lives_with", a.lives_with);
+  line.take("digs", a.digs);
+  line.take("claws", a.claws);
+  line.take("climbs", a.climbs);
+  line.take("jumps", a.jumps);
+  line.take("laying_box", a.laying_box);
+  line.take("water", a.water);
+  line.take("young", a.young);
+  line.take("feeder", a.feeder);
+}
+
 void take_facts(const FactLine& line, Animal& a) {
   line.take("group", a.group);
   line.take("build_kind", a.build_kind);
@@ -26,27 +41,17 @@ void take_facts(const FactLine& line, Animal& a) {
   line.take("mass", a.mass);
   line.take("lifestyle", a.lifestyle);
   line.take("diet", a.diet);
-  line.take("digs", a.digs);
-  line.take("claws", a.claws);
   line.take("wear", a.wear);
   line.take("headroom", a.headroom);
   line.take("day", a.day);
   line.take("basking", a.basking);
   line.take("night", a.night);
+  line.take("warmest", a.warmest);
   line.take("humidity", a.humidity);
   line.take("uv_zone", a.uv_zone);
   line.take("permit", a.permit);
   take_floor(line, a);
-}
-
-void take_hazards(const FactLine& line, Plant& p) {
-  const Node* hazards = line.node().find("hazards");
-  if (!hazards) return;
-  for (const Node& kind : hazards->items) {
-    if (const auto* text = std::get_if<std::string>(&kind.leaf)) {
-      p.hazards.push_back({*text, line.origin()});
-    }
-  }
+  take_ways(line, a);
 }
 
 void take_facts(const FactLine& line, Plant& p) {
@@ -64,9 +69,10 @@ void take_facts(const FactLine& line, Plant& p) {
   line.take("warmest", p.warmest);
   line.take("mountable", p.mountable);
   line.take("robustness", p.robustness);
+  line.take("edible", p.edible);
   line.take("invasive", p.invasive);
   line.take("first_month", p.first_month);
-  take_hazards(line, p);
+  line.take(p.hazards);
 }
 
 void take_facts(const FactLine& line, CrewSpecies& c) {

@@ -18,47 +18,52 @@ using Known = std::optional<Fact<T>>;
 // Sizes are those of adults; floor and headroom the least enclosure for one or two animals.
 struct Animal {
   std::string id, name;
-  Known<std::string> group;                    // "skink"
-  Known<std::string> build_kind;               // humid, temperate, arid, burrowing, semi-aquatic
+  Known<std::string> group;       // "skink"
+  Known<std::string> build_kind;  // humid, temperate, arid, burrowing, semi-aquatic
   Known<Range<Millimetres>> length;
   Known<Range<Kilograms>> mass;
   Known<std::string> lifestyle, diet;          // arboreal, ...; herbivore, ...
-  Known<bool> digs, claws;                     // claws: climbs with claws
-  Known<int> wear;                             // 1 to 5: what planting must stand
+  Known<std::string> browses;                  // eats plants: no, incidentally, yes
+  Known<std::string> activity;                 // diurnal, nocturnal, crepuscular, any
+  Known<std::string> company;                  // of its kind: alone, pair, harem, group
+  Known<std::vector<std::string>> lives_with;  // ids of other species
+  Known<bool> digs, climbs, jumps;
+  Known<bool> claws;                        // climbs with claws
+  Known<bool> laying_box;                   // a female digs to lay, mated or not
+  Known<std::string> water;                 // drops, dish, soak, swim
+  Known<Range<Millimetres>> young, feeder;  // length as it hatches; of the prey of an adult
+  Known<int> wear;                          // 1 to 5: what planting must stand
   Known<Range<Millimetres>> floor_length, floor_width, headroom;
   Known<Range<Celsius>> day, basking, night;
+  Known<Celsius> warmest;  // that it may meet, the basking place apart
   Known<Range<Fraction>> humidity;
-  Known<Range<double>> uv_zone;                // Ferguson zone
+  Known<Range<double>> uv_zone;  // Ferguson zone
   Known<std::string> permit;
-};
-
-struct Hazard {
-  std::string kind;                            // latex-sap, calcium-oxalate, ..., none-known
-  Origin origin;
 };
 
 // Sizes are mature; a climber's height is the length of its stem.
 struct Plant {
   std::string id, name;
-  Known<std::string> family, habit, growth;    // climber, ground-cover, ...; slow, medium, fast
+  Known<std::string> family, habit, growth;  // climber, ground-cover, ...; slow, medium, fast
   Known<Range<Millimetres>> height, spread, root_depth;
-  Known<std::string> light;                    // a class of Catalogue::light
-  Known<double> ppfd_from;                     // umol m-2 s-1, where it differs from the class
-  Known<Fraction> humidity;                    // least
-  Known<std::string> moisture;                 // dry, moderate, moist, wet
+  Known<std::string> light;     // a class of Catalogue::light
+  Known<double> ppfd_from;      // umol m-2 s-1, where it differs from the class
+  Known<Fraction> humidity;     // least
+  Known<std::string> moisture;  // dry, moderate, moist, wet
   Known<Celsius> coldest, warmest;
   Known<bool> mountable;
-  Known<int> robustness;                       // 1 to 5
+  Known<int> robustness;  // 1 to 5
   std::vector<Hazard> hazards;
+  Known<bool> edible;  // fed to animals that eat plants
   Known<std::string> invasive, first_month;
 };
 
 struct CrewSpecies {
   std::string id, name;
-  bool reference = false;                      // a row for comparison, not a culture to buy
+  bool reference = false;  // a row for comparison, not a culture to buy
   Known<std::string> group, needs, diet, protein, caution;
   Known<Celsius> coldest, warmest;
-  Known<Range<double>> density;                // animals to start with on a square metre
+  Known<Range<double>> density;  // animals to start with on a square metre
 };
 
 // An entry by its id; an error when there is none, or when its lines cannot be read.

@@ -19,6 +19,8 @@ void take_facts(const FactLine& line, Material& m) {
   line.take("moisture_damp", m.moisture_damp);
   line.take("settling", m.settling);
   line.take("areal_mass", m.areal_kg_m2);
+  line.take("caution", m.caution);
+  line.take(m.hazards);
 }
 
 std::string percent(Fraction f) {

@@ -1,10 +1,15 @@
 #include "data/stated.h"
 
+#include "base/text.h"
+
 namespace loamsheet {
 namespace {
 
 Json value_of(const std::string& text) {
   return text;
+}
+Json value_of(const std::vector<std::string>& names) {
+  return names;
 }
 Json value_of(bool yes) {
   return yes;
@@ -34,6 +39,7 @@ class Shower {
   explicit Shower(const Wording& words) : words_(words) {}
 
   std::string operator()(const std::string& text) const { return text; }
+  std::string operator()(const std::vector<std::string>& names) const { return join(names, ", "); }
   std::string operator()(bool yes) const {
     return yes ? words_.say("lookup.yes") : words_.say("lookup.no");
   }
@@ -77,9 +83,9 @@ class Stating {
   Looked looked_;
 };
 
-Stated hazards_of(const Plant& plant) {
+Stated stated_hazards(const std::vector<Hazard>& hazards) {
   Stated all{"hazards", Json::array(), "", {}};
-  for (const Hazard& hazard : plant.hazards) {
+  for (const Hazard& hazard : hazards) {
     all.value.push_back(hazard.kind);
     all.shown += (all.shown.empty() ? "" : ", ") + hazard.kind;
     all.from.push_back(hazard.origin.name);
@@ -104,7 +110,8 @@ Looked stated(const Plant& p, const Wording& words) {
   s.fact("humidity_from_pct", p.humidity).fact("moisture", p.moisture);
   s.fact("coldest_c", p.coldest).fact("warmest_c", p.warmest);
   s.fact("mountable", p.mountable).fact("robustness", p.robustness);
-  if (!p.hazards.empty()) s.add(hazards_of(p));
+  if (!p.hazards.empty()) s.add(stated_hazards(p.hazards));
+  s.fact("edible", p.edible);
   s.fact("invasive", p.invasive).fact("first_month", p.first_month);
   return s.take();
 }
@@ -114,10 +121,15 @@ Looked stated(const Animal& a, const Wording& words) {
   s.fact("group", a.group).fact("build_kind", a.build_kind);
   s.fact("length_mm", a.length).fact("mass_kg", a.mass);
   s.fact("lifestyle", a.lifestyle).fact("diet", a.diet);
-  s.fact("digs", a.digs).fact("claws", a.claws).fact("wear", a.wear);
+  s.fact("browses", a.browses).fact("activity", a.activity);
+  s.fact("company", a.company).fact("lives_with", a.lives_with);
+  s.fact("digs", a.digs).fact("claws", a.claws).fact("climbs", a.climbs).fact("jumps", a.jumps);
+  s.fact("wear", a.wear).fact("laying_box", a.laying_box).fact("water", a.water);
+  s.fact("young_mm", a.young).fact("feeder_mm", a.feeder);
   s.fact("floor_length_mm", a.floor_length).fact("floor_width_mm", a.floor_width);
   s.fact("headroom_mm", a.headroom);
   s.fact("day_c", a.day).fact("basking_c", a.basking).fact("night_c", a.night);
+  s.fact("warmest_c", a.warmest);
   s.fact("humidity_pct", a.humidity).fact("uv_zone", a.uv_zone).fact("permit", a.permit);
   return s.take();
 }
@@ -141,6 +153,8 @@ Looked stated(const Material& m, const Wording& words) {
   s.fact("voids_pct", m.voids).fact("field_capacity_pct", m.field_capacity);
   s.fact("moisture_dry_pct", m.moisture_dry).fact("moisture_damp_pct", m.moisture_damp);
   s.fact("settling_pct", m.settling).fact("areal_kg_m2", m.areal_kg_m2);
+  if (!m.hazards.empty()) s.add(stated_hazards(m.hazards));
+  s.fact("caution", m.caution);
   return s.take();
 }
 

@@ -29,7 +29,7 @@ TEST_CASE("the starter of every animal is a spec without errors") {
   const auto catalogue = read_catalogue(*world);
   REQUIRE(catalogue);
   const auto animals = catalogue.value->animals.ids();
-  CHECK(animals.size() == 40);
+  CHECK(animals.size() >= 40);
   for (const auto& id : animals) {
     INFO(id);
     plans({id, ""});
