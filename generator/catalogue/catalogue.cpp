@@ -1,5 +1,6 @@
 #include "catalogue/catalogue.h"
 
+#include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
 #include "catalogue/file.h"
 #include "catalogue/keys.h"
@@ -13,9 +14,9 @@ class CatalogueReader {
   explicit CatalogueReader(World& world) : world_(world) {}
 
   Outcome<Catalogue> read() {
-    read_sources();
+    read_shelf_to("sources", out_.sources);
+    read_shelf_to("materials", out_.materials);
     read_light();
-    read_materials();
     if (!sink_.failed()) read_mixes();
     read_shelf_to("animals", out_.animals);
     read_shelf_to("plants", out_.plants);
@@ -37,13 +38,6 @@ class CatalogueReader {
     return {};
   }
 
-  void read_sources() {
-    for (const auto& [id, n] : entries("sources", source_keys())) {
-      out_.sources[id] = {id, n.text("title").value_or(""), n.text("link").value_or(""),
-                          n.text("jurisdiction").value_or("")};
-    }
-  }
-
   void read_light() {
     const auto tree = data_tree(world_, "specs/catalogue/light.yaml", light_keys(), sink_);
     for (const auto& [section, list] : tree ? tree->entries : Entries{}) {
@@ -59,13 +53,6 @@ class CatalogueReader {
     const auto per_lux = n.number("per_lux");
     if (section == "light" && ppfd) out_.light[id] = {{*ppfd, origin}};
     if (section == "spectra" && per_lux) out_.spectra[id] = {*per_lux, origin};
-  }
-
-  void read_materials() {
-    for (const auto& [id, n] : entries("materials", material_keys())) {
-      out_.materials[id] = material_of(id, n, out_.sources, sink_);
-      sink_.add(contradictions(out_.materials[id]));
-    }
   }
 
   void read_mixes() {
@@ -87,6 +74,15 @@ class CatalogueReader {
 
 Outcome<Catalogue> read_catalogue(World& world) {
   return CatalogueReader(world).read();
+}
+
+Outcome<Source> read_source(const Catalogue& catalogue, const std::string& id) {
+  Sink sink;
+  const auto node = read_entry(catalogue.sources, id, source_keys(), sink);
+  if (!node) return {std::nullopt, sink.take()};
+  return {Source{id, node->text("title").value_or(""), node->text("link").value_or(""),
+                 node->text("jurisdiction").value_or("")},
+          sink.take()};
 }
 
 }  // namespace loamsheet

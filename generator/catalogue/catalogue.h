@@ -64,18 +64,21 @@ struct LightClass {
   Fact<Range<double>> ppfd;
 };
 
-// The living things stay on their shelves until they are wanted: see living.h.
+// What stands on a shelf is read when it is wanted: living things by living.h, the rest below.
 struct Catalogue {
-  std::map<std::string, Source> sources;
   std::map<std::string, LightClass> light;      // low, medium, high
   std::map<std::string, Fact<double>> spectra;  // umol m-2 s-1 for one lux, by kind of light
-  std::map<std::string, Material> materials;
   std::map<std::string, Mix> mixes;
-  Shelf animals, plants, crew;
+  Shelf sources, materials, animals, plants, crew;
   TaskRules rules;
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.
 Outcome<Catalogue> read_catalogue(World&);
+
+// An entry by its id; an error when there is none, when its lines cannot be read, or when its
+// constants contradict one another.
+Outcome<Material> read_material(const Catalogue&, const std::string& id);
+Outcome<Source> read_source(const Catalogue&, const std::string& id);
 
 }  // namespace loamsheet

@@ -5,18 +5,18 @@
 namespace loamsheet {
 namespace {
 
-std::vector<std::string> known_origins(const std::map<std::string, Source>& sources) {
+std::vector<std::string> known_origins(const Shelf& sources) {
   std::vector<std::string> names{"common practice", "from memory"};
-  for (const auto& [id, source] : sources) names.push_back(id);
+  for (auto& id : sources.ids()) names.push_back(std::move(id));
   return names;
 }
 
 }  // namespace
 
-Origin origin_of(const Node& from, const std::map<std::string, Source>& sources, Sink& sink) {
+Origin origin_of(const Node& from, const Shelf& sources, Sink& sink) {
   const auto* name = std::get_if<std::string>(&from.leaf);
   const Origin origin{name ? *name : ""};
-  if (!origin.published() || sources.contains(origin.name)) return origin;
+  if (!origin.published() || sources.has(origin.name)) return origin;
   Diagnostic d{.where = from.where, .message = "unknown source '" + origin.name + "'"};
   d.expected = "an id of sources.yaml, common practice, or from memory";
   if (const auto near = closest(origin.name, known_origins(sources))) {
@@ -27,7 +27,7 @@ Origin origin_of(const Node& from, const std::map<std::string, Source>& sources,
   return origin;
 }
 
-FactLine::FactLine(const Node& line, const std::map<std::string, Source>& sources, Sink& sink)
+FactLine::FactLine(const Node& line, const Shelf& sources, Sink& sink)
     : line_(line), sink_(sink) {
   if (const Node* from = line.find("from")) origin_ = origin_of(*from, sources, sink);
 }

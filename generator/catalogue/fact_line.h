@@ -1,6 +1,5 @@
 // fact_line: one line of an entry's `facts`, values that share an origin.
 #pragma once
-#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -15,11 +14,11 @@
 namespace loamsheet {
 
 // The origin that a leaf names; an error when it is neither a source nor one of the two words.
-Origin origin_of(const Node& from, const std::map<std::string, Source>&, Sink&);
+Origin origin_of(const Node& from, const Shelf& sources, Sink&);
 
 class FactLine {
  public:
-  FactLine(const Node& line, const std::map<std::string, Source>& sources, Sink& sink);
+  FactLine(const Node& line, const Shelf& sources, Sink& sink);
 
   const Node& node() const { return line_; }
   const Origin& origin() const { return origin_; }

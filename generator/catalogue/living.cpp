@@ -1,9 +1,8 @@
 #include "catalogue/living.h"
 
+#include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
-#include "catalogue/file.h"
 #include "catalogue/keys.h"
-#include "read/read.h"
 
 namespace loamsheet {
 namespace {
@@ -100,14 +99,8 @@ struct Place {
 
 template <class Living>
 Outcome<Living> read_living(const Place& place, const std::string& id) {
-  const Shelf& shelf = place.shelf;
-  if (!shelf.has(id)) {
-    return failure<Living>(
-        {.where = whole_file(shelf.file), .message = "there is no '" + id + "'"});
-  }
   Sink sink;
-  const auto tree = taken(read_document(shelf.document(id), shelf.file, place.table), sink);
-  const Node* node = tree ? tree->find(shelf.section + '.' + id) : nullptr;
+  const auto node = read_entry(place.shelf, id, place.table, sink);
   if (!node) return {std::nullopt, sink.take()};
   Living out;
   out.id = id;

@@ -3,7 +3,9 @@
 #include <cmath>
 
 #include "base/text.h"
+#include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
+#include "catalogue/keys.h"
 
 namespace loamsheet {
 namespace {
@@ -56,17 +58,7 @@ void check_moisture(const Material& m, std::vector<Diagnostic>& out) {
   }
 }
 
-}  // namespace
-
-std::vector<Diagnostic> contradictions(const Material& m) {
-  std::vector<Diagnostic> out;
-  check_pores(m, out);
-  check_moisture(m, out);
-  return out;
-}
-
-Material material_of(const std::string& id, const Node& node,
-                     const std::map<std::string, Source>& sources, Sink& sink) {
+Material material_of(const std::string& id, const Node& node, const Shelf& sources, Sink& sink) {
   Material m;
   m.id = id;
   m.name = node.text("name").value_or(id);
@@ -79,6 +71,25 @@ Material material_of(const std::string& id, const Node& node,
   if (!facts) return m;
   for (const Node& line : facts->items) take_facts(FactLine(line, sources, sink), m);
   return m;
+}
+
+}  // namespace
+
+std::vector<Diagnostic> contradictions(const Material& m) {
+  std::vector<Diagnostic> out;
+  check_pores(m, out);
+  check_moisture(m, out);
+  return out;
+}
+
+Outcome<Material> read_material(const Catalogue& catalogue, const std::string& id) {
+  Sink sink;
+  const auto node = read_entry(catalogue.materials, id, material_keys(), sink);
+  if (!node) return {std::nullopt, sink.take()};
+  Material m = material_of(id, *node, catalogue.sources, sink);
+  sink.add(contradictions(m));
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(m), sink.take()};
 }
 
 Mix mix_of(const std::string& id, const Node& node, const Catalogue& catalogue, Sink& sink) {
@@ -97,7 +108,7 @@ Mix mix_of(const std::string& id, const Node& node, const Catalogue& catalogue, 
   if (!parts) return mix;
   for (const auto& [material, leaf] : parts->entries) {
     mix.parts.push_back({material, parts->number(material).value_or(0)});
-    if (catalogue.materials.contains(material)) continue;
+    if (catalogue.materials.has(material)) continue;
     sink.add({.where = leaf.name, .message = "unknown material '" + material + "' in a mix"});
   }
   return mix;

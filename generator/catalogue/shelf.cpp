@@ -17,12 +17,15 @@ size_t indent_of(std::string_view line) {
   return std::min(line.find_first_not_of(' '), line.size());
 }
 
-// "  ficus-pumila:" gives "ficus-pumila"; anything else gives nothing.
+// "  ficus-pumila:" gives "ficus-pumila", and so does "  ficus-pumila: {...}"; anything else gives
+// nothing.
 std::string id_in(std::string_view line) {
-  const std::string word = trimmed(line);
-  const bool is_id =
-      word.size() > 1 && word.back() == ':' && word.find_first_of(" {[\"'") == std::string::npos;
-  return is_id ? word.substr(0, word.size() - 1) : "";
+  const std::string text = trimmed(line);
+  const size_t colon = text.find(':');
+  if (colon == std::string::npos || colon == 0) return "";
+  const std::string id = text.substr(0, colon), rest = trimmed(text.substr(colon + 1));
+  const bool is_id = id.find_first_of(" {[\"'") == std::string::npos;
+  return is_id && (rest.empty() || rest.front() == '{') ? id : "";
 }
 
 std::optional<std::string> value_of(std::string_view line, std::string_view key) {
@@ -70,7 +73,7 @@ class Cutter {
 
   void start(std::string_view text) {
     const std::string id = id_in(text);
-    if (id.empty()) return fault(text, "an entry's id, a colon, and nothing else on the line");
+    if (id.empty()) return fault(text, "an entry's id, a colon, and nothing or its {...}");
     if (shelf_.has(id)) return fault(text, "each id once");
     entry_ = &shelf_.entries[id];
     entry_->line = number_;

@@ -1,8 +1,9 @@
 // shelf: a long file of the catalogue, cut into its entries but not read. A build wants few of the
-// many living things, and reading them all would cost more than the rest of the plan.
+// many materials and living things, and reading them all would cost more than the rest of the plan.
 //
 // The layout that this counts on: the section's name alone on a line, then entries whose ids stand
-// two blanks in; `name:` and `synonyms: [...]` of an entry four blanks in, each on one line.
+// two blanks in, each with nothing or its {...} behind it; `name:` and `synonyms: [...]` of an entry
+// four blanks in, each on one line.
 #pragma once
 #include <map>
 #include <optional>

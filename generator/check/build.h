@@ -10,6 +10,7 @@
 #include "base/geometry.h"
 #include "base/span.h"
 #include "base/units.h"
+#include "catalogue/catalogue.h"
 #include "catalogue/rules.h"
 #include "check/climate.h"
 #include "check/enclosure.h"
@@ -72,6 +73,7 @@ struct Build {
   BuildKind kind = BuildKind::humid;
   Enclosure enclosure;
   Layers layers;
+  std::vector<Material> materials;  // what layers and walls are made of
   std::optional<WaterArea> water_area;
   std::vector<Standing> standing;
   std::vector<Furnishing> furnishings;  // all of them, also what stands

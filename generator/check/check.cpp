@@ -16,7 +16,7 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   build.assumed = assumed_values(root);
   build.not_used = not_used(root);
   build.unknowns = unknown_inputs(root);
-  Checking c{root, catalogue, catalogue.materials, catalogue.mixes, build, sink};
+  Checking c{root, catalogue, {catalogue, sink}, catalogue.mixes, build, sink};
   check_identity(c);
   check_own_materials(c);
   check_enclosure(c);
@@ -27,6 +27,7 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   check_measured(c);
   if (stock) check_stock(c, *stock);
   check_life(c);
+  build.materials = c.materials.used();
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(build), sink.take()};
 }

@@ -9,6 +9,7 @@
 #include "catalogue/catalogue.h"
 #include "catalogue/stock.h"
 #include "check/build.h"
+#include "check/material_list.h"
 #include "read/node.h"
 
 namespace loamsheet {
@@ -17,7 +18,7 @@ namespace loamsheet {
 struct Checking {
   const Node& root;
   const Catalogue& catalogue;
-  std::map<std::string, Material> materials;  // of the catalogue, overridden by the spec
+  MaterialList materials;
   std::map<std::string, Mix> mixes;
   Build& build;
   Sink& sink;

@@ -25,9 +25,9 @@ void check_walls(Checking& c, Enclosure& e) {
   e.walls.material = c.root.text("enclosure.walls.material").value_or("");
   e.walls.thickness = {c.root.number("enclosure.walls.thickness").value_or(0)};
   e.walls.toughened_base = c.root.text("enclosure.walls.base") == "toughened";
-  const auto found = c.materials.find(e.walls.material);
-  if (found != c.materials.end() && found->second.dry_density) {
-    e.walls.density = middle(found->second.dry_density->value);
+  const Material* material = c.materials.find(e.walls.material);
+  if (material && material->dry_density) {
+    e.walls.density = middle(material->dry_density->value);
     return;
   }
   c.error(place_of(c.root, "enclosure.walls.material"),
@@ -39,8 +39,8 @@ void check_background(Checking& c, Enclosure& e) {
   if (!background) return;
   const Node* material = background->find("material");
   const Millimetres thickness{background->number("thickness").value_or(0)};
-  if (material && !c.materials.contains(background->text("material").value_or(""))) {
-    unknown_name(c, word_of(*material), "material", ids_of(c.materials));
+  if (material && !c.materials.has(background->text("material").value_or(""))) {
+    unknown_name(c, word_of(*material), "material", c.materials.ids());
   }
   if (e.depth.v > 0 && thickness >= e.depth) {
     c.error(place_of(*background, "thickness"),

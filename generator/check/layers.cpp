@@ -13,28 +13,19 @@ Millimetres measure(const Node& n, std::string_view path) {
   return {n.number(path).value_or(0)};
 }
 
-std::vector<std::string> with_role(const Checking& c, const std::string& role) {
-  std::vector<std::string> ids;
-  for (const auto& [id, m] : c.materials) {
-    if (m.role == role) ids.push_back(id);
-  }
-  return ids;
-}
-
 // The material that a layer names, if there is one and it is for that layer.
 const Material* material_for(Checking& c, const Node& layer, const std::string& role) {
   const Node* leaf = layer.find("material");
   const auto id = layer.text("material");
   if (!leaf || !id) return nullptr;
-  const auto found = c.materials.find(*id);
-  if (found == c.materials.end()) {
-    unknown_name(c, word_of(*leaf), role + " material", with_role(c, role));
+  const Material* found = c.materials.find(*id);
+  if (!found) {
+    unknown_name(c, word_of(*leaf), role + " material", c.materials.with_role(role));
     return nullptr;
   }
-  if (found->second.role == role) return &found->second;
-  c.error(leaf->where,
-          "'" + *id + "' is not a " + role + " material but one for " + found->second.role,
-          "one of " + join(with_role(c, role), ", "));
+  if (found->role == role) return found;
+  c.error(leaf->where, "'" + *id + "' is not a " + role + " material but one for " + found->role,
+          "one of " + join(c.materials.with_role(role), ", "));
   return nullptr;
 }
 
@@ -103,9 +94,9 @@ void take_parts(Checking& c, const Mix& mix, const Span& where, SubstrateLayer& 
   double sum = 0;
   for (const MixPart& part : mix.parts) sum += part.parts;
   for (const MixPart& part : mix.parts) {
-    const auto found = c.materials.find(part.material);
-    if (found == c.materials.end()) continue;  // reported where the mix is stated
-    layer.parts.push_back({substrate_bulk(c, found->second, placed, where), {part.parts / sum}});
+    const Material* found = c.materials.find(part.material);
+    if (!found) continue;  // reported where the mix is stated
+    layer.parts.push_back({substrate_bulk(c, *found, placed, where), {part.parts / sum}});
   }
 }
 
@@ -113,16 +104,15 @@ void take_parts(Checking& c, const Mix& mix, const Span& where, SubstrateLayer& 
 std::optional<Fraction> settling_of_parts(Checking& c, const Mix& mix, const Span& where) {
   double sum = 0, settled = 0;
   for (const MixPart& part : mix.parts) {
-    const auto found = c.materials.find(part.material);
-    if (found == c.materials.end()) return std::nullopt;
-    const Material& m = found->second;
-    if (!m.settling) {
-      c.error(where, "how much '" + m.id + "' settles is not known", "",
-              "add settling to layers.substrate, or to materials." + m.id);
+    const Material* found = c.materials.find(part.material);
+    if (!found) return std::nullopt;
+    if (!found->settling) {
+      c.error(where, "how much '" + found->id + "' settles is not known", "",
+              "add settling to layers.substrate, or to materials." + found->id);
       return std::nullopt;
     }
     sum += part.parts;
-    settled += part.parts * m.settling->value.v;
+    settled += part.parts * found->settling->value.v;
   }
   return Fraction{settled / sum};
 }

@@ -151,8 +151,8 @@ void check_amendments(Checking& c) {
   each_item(c.root, "amendments", [&](const Node& n) {
     const Node* material = n.find("material");
     const auto id = n.text("material");
-    if (material && id && !c.materials.contains(*id)) {
-      unknown_name(c, word_of(*material), "material", ids_of(c.materials));
+    if (material && id && !c.materials.has(*id)) {
+      unknown_name(c, word_of(*material), "material", c.materials.ids());
     }
   });
 }

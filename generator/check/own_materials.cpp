@@ -28,8 +28,7 @@ class Own {
 
 // A material of the catalogue under the same name lends what the spec does not state.
 void take_material(Checking& c, const std::string& id, const Node& node) {
-  Material& m = c.materials[id];
-  m.id = id;
+  Material& m = c.materials.own(id);
   m.where = node.name.line > 0 ? node.name : node.where;
   m.role = node.text("role").value_or(m.role);
   const Own own(node, {node.text("from").value_or("")});
@@ -49,8 +48,8 @@ void take_mix(Checking& c, const std::string& id, const Node& node) {
   mix.id = id;
   mix.where = node.name.line > 0 ? node.name : node.where;
   for (const auto& [material, parts] : node.entries) {
-    if (!c.materials.contains(material)) {
-      unknown_name(c, {material, parts.name}, "material", ids_of(c.materials));
+    if (!c.materials.has(material)) {
+      unknown_name(c, {material, parts.name}, "material", c.materials.ids());
     }
     mix.parts.push_back({material, node.number(material).value_or(0)});
   }

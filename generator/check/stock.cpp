@@ -10,7 +10,7 @@ namespace loamsheet {
 namespace {
 
 std::vector<std::string> known_items(const Checking& c) {
-  std::vector<std::string> ids = ids_of(c.materials);
+  std::vector<std::string> ids = c.materials.ids();
   for (const Shelf* shelf : {&c.catalogue.plants, &c.catalogue.crew}) {
     for (std::string& id : shelf->ids()) ids.push_back(std::move(id));
   }

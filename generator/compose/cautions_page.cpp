@@ -113,16 +113,6 @@ void add_safety(const ComposeInput& in, std::vector<Block>& blocks) {
   blocks.push_back(std::move(list));
 }
 
-// The materials that the plan's figures rest on.
-std::vector<std::string> materials_used(const ComposeInput& in) {
-  const Layers& layers = in.build.layers;
-  std::vector<std::string> used{in.build.enclosure.walls.material};
-  if (layers.drainage.kind == DrainageKind::granules) used.push_back(layers.drainage.bulk.material);
-  for (const auto& part : layers.substrate.parts) used.push_back(part.bulk.material);
-  if (layers.litter) used.push_back(layers.litter->bulk.material);
-  return used;
-}
-
 template <class T>
 void note_origin(const std::optional<Fact<T>>& fact, std::set<std::string>& ids) {
   if (fact) ids.insert(fact->origin.name);
@@ -130,28 +120,24 @@ void note_origin(const std::optional<Fact<T>>& fact, std::set<std::string>& ids)
 
 std::set<std::string> origins(const ComposeInput& in) {
   std::set<std::string> ids;
-  for (const auto& id : materials_used(in)) {
-    const auto found = in.catalogue.materials.find(id);
-    if (found == in.catalogue.materials.end()) continue;
-    const Material& m = found->second;
+  for (const Material& m : in.build.materials) {
     note_origin(m.dry_density, ids);
     note_origin(m.voids, ids);
     note_origin(m.field_capacity, ids);
     note_origin(m.moisture_dry, ids);
     note_origin(m.moisture_damp, ids);
     note_origin(m.settling, ids);
+    note_origin(m.areal_kg_m2, ids);
   }
   return ids;
 }
 
 std::string work(const ComposeInput& in, const std::string& origin) {
   const Wording& w = in.wording;
-  const auto source = in.catalogue.sources.find(origin);
-  if (source != in.catalogue.sources.end()) {
-    const Source& found = source->second;
-    return found.link.empty()
-               ? w.say("cautions.work", {{"title", found.title}})
-               : w.say("cautions.work-link", {{"title", found.title}, {"link", found.link}});
+  if (const auto source = read_source(in.catalogue, origin).value) {
+    return source->link.empty()
+               ? w.say("cautions.work", {{"title", source->title}})
+               : w.say("cautions.work-link", {{"title", source->title}, {"link", source->link}});
   }
   return w.say(origin == "from memory" ? "cautions.origin-memory" : "cautions.origin-practice");
 }

@@ -10,17 +10,10 @@
 namespace loamsheet {
 namespace {
 
-const Shelf* shelf_of(const Catalogue& catalogue, const std::string& name) {
-  if (name == "plants") return &catalogue.plants;
-  if (name == "animals") return &catalogue.animals;
-  return name == "crew" ? &catalogue.crew : nullptr;  // materials are not kept on a shelf
-}
-
-std::vector<std::string> ids_of(const Catalogue& catalogue, const std::string& shelf) {
-  if (const Shelf* living = shelf_of(catalogue, shelf)) return living->ids();
-  std::vector<std::string> ids;
-  for (const auto& [id, material] : catalogue.materials) ids.push_back(id);
-  return ids;
+const Shelf& shelf_of(const Catalogue& catalogue, const std::string& name) {
+  if (name == "plants") return catalogue.plants;
+  if (name == "animals") return catalogue.animals;
+  return name == "crew" ? catalogue.crew : catalogue.materials;
 }
 
 // The fault of an id or value that nothing has.
@@ -39,12 +32,11 @@ Diagnostic unknown(const std::string& what, const std::string& typed,
 // The present id of what was typed; a former name is taken with a warning.
 std::optional<std::string> present_id(const Catalogue& catalogue, const std::string& shelf,
                                       const std::string& typed, Sink& sink) {
-  const auto ids = ids_of(catalogue, shelf);
-  if (std::find(ids.begin(), ids.end(), typed) != ids.end()) return typed;
-  const Shelf* living = shelf_of(catalogue, shelf);
-  const auto now = living ? living->renamed(typed) : std::nullopt;
+  const Shelf& all = shelf_of(catalogue, shelf);
+  if (all.has(typed)) return typed;
+  const auto now = all.renamed(typed);
   if (!now) {
-    sink.add(unknown("id", typed, ids));
+    sink.add(unknown("id", typed, all.ids()));
     return std::nullopt;
   }
   sink.add({.severity = Severity::warning,
@@ -72,7 +64,7 @@ class Looking {
   }
 
   std::vector<Looked> several() {
-    const auto all = entries_of(ids_of(catalogue_, ask_.shelf));
+    const auto all = entries_of(shelf_of(catalogue_, ask_.shelf).ids());
     std::vector<Looked> kept;
     const auto harmful = harmful_kinds();
     hold_values(all);
@@ -95,7 +87,7 @@ class Looking {
     if (ask_.shelf == "plants") return looked(read_plant(catalogue_, id));
     if (ask_.shelf == "animals") return looked(read_animal(catalogue_, id));
     if (ask_.shelf == "crew") return looked(read_crew(catalogue_, id));
-    return stated(catalogue_.materials.at(id), words_);
+    return looked(read_material(catalogue_, id));
   }
 
   template <class T>

@@ -63,8 +63,8 @@ std::string aligned(const std::vector<Row>& rows) {
 
 // The title of a source; the two words stand for themselves.
 std::string source_title(const Printed& p, const std::string& origin) {
-  const auto source = p.catalogue.sources.find(origin);
-  return source == p.catalogue.sources.end() ? origin : source->second.title;
+  const auto source = read_source(p.catalogue, origin).value;
+  return source ? source->title : origin;
 }
 
 std::string sources_of(const Printed& p, const Stated& fact) {

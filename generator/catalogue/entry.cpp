@@ -1,0 +1,19 @@
+#include "catalogue/entry.h"
+
+#include "catalogue/file.h"
+#include "read/read.h"
+
+namespace loamsheet {
+
+std::optional<Node> read_entry(const Shelf& shelf, const std::string& id,
+                               std::span<const Key> table, Sink& sink) {
+  if (!shelf.has(id)) {
+    sink.add({.where = whole_file(shelf.file), .message = "there is no '" + id + "'"});
+    return std::nullopt;
+  }
+  auto tree = taken(read_document(shelf.document(id), shelf.file, table), sink);
+  const Node* node = tree ? tree->find(shelf.section + '.' + id) : nullptr;
+  return node ? std::optional<Node>(*node) : std::nullopt;
+}
+
+}  // namespace loamsheet
