@@ -19,7 +19,7 @@ TEST_CASE("every id of the reference tables is there") {
     const bool there = section == "plants"    ? c.value->plants.has(id)
                        : section == "animals" ? c.value->animals.has(id)
                        : section == "crew"    ? c.value->crew.has(id)
-                                              : c.value->materials.contains(id);
+                                              : c.value->materials.has(id);
     CHECK(there);
   }
   CHECK(read == 208);
