@@ -21,13 +21,13 @@ void take_floor(const FactLine& line, Animal& a) {
 void take_ways(const FactLine& line, Animal& a) {
   line.take("browses", a.browses);
   line.take("activity", a.activity);
-  line.take("company", a.company);
+  line.take("society", a.society);
   line.take("lives_with", a.lives_with);
   line.take("digs", a.digs);
   line.take("claws", a.claws);
   line.take("climbs", a.climbs);
   line.take("jumps", a.jumps);
-  line.take("laying_box", a.laying_box);
+  line.take("lays", a.lays);
   line.take("water", a.water);
   line.take("young", a.young);
   line.take("feeder", a.feeder);

@@ -25,11 +25,11 @@ struct Animal {
   Known<std::string> lifestyle, diet;          // arboreal, ...; herbivore, ...
   Known<std::string> browses;                  // eats plants: no, incidentally, yes
   Known<std::string> activity;                 // diurnal, nocturnal, crepuscular, any
-  Known<std::string> company;                  // of its kind: alone, pair, harem, group
+  Known<std::string> society;                  // of its kind: alone, pair, group
   Known<std::vector<std::string>> lives_with;  // ids of other species
   Known<bool> digs, climbs, jumps;
   Known<bool> claws;                        // climbs with claws
-  Known<bool> laying_box;                   // a female digs to lay, mated or not
+  Known<std::string> lays;                  // soil, surface, water; live or no
   Known<std::string> water;                 // drops, dish, soak, swim
   Known<Range<Millimetres>> young, feeder;  // length as it hatches; of the prey of an adult
   Known<int> wear;                          // 1 to 5: what planting must stand

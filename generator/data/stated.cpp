@@ -122,9 +122,9 @@ Looked stated(const Animal& a, const Wording& words) {
   s.fact("length_mm", a.length).fact("mass_kg", a.mass);
   s.fact("lifestyle", a.lifestyle).fact("diet", a.diet);
   s.fact("browses", a.browses).fact("activity", a.activity);
-  s.fact("company", a.company).fact("lives_with", a.lives_with);
+  s.fact("society", a.society).fact("lives_with", a.lives_with);
   s.fact("digs", a.digs).fact("claws", a.claws).fact("climbs", a.climbs).fact("jumps", a.jumps);
-  s.fact("wear", a.wear).fact("laying_box", a.laying_box).fact("water", a.water);
+  s.fact("wear", a.wear).fact("lays", a.lays).fact("water", a.water);
   s.fact("young_mm", a.young).fact("feeder_mm", a.feeder);
   s.fact("floor_length_mm", a.floor_length).fact("floor_width_mm", a.floor_width);
   s.fact("headroom_mm", a.headroom);
