@@ -44,11 +44,20 @@ std::string highest_uv_index(const Inputs& in) {
   return significant(constants::zone_highest[std::stoi(in.at("zone")) - 1], 6);
 }
 
+std::string uv_zone(const Inputs& in) {
+  const auto animal = read_animal(catalogue(), in.at("animal"));
+  REQUIRE(animal.value);
+  REQUIRE(animal.value->uv_zone);
+  return significant(animal.value->uv_zone->value.low, 3);
+}
+
 }  // namespace
 
 const std::map<std::string, Quantity>& life_quantities() {
-  static const std::map<std::string, Quantity> all{
-      {"eaten", eaten}, {"calcium_oxalate", oxalate}, {"uv_zone_highest", highest_uv_index}};
+  static const std::map<std::string, Quantity> all{{"eaten", eaten},
+                                                   {"calcium_oxalate", oxalate},
+                                                   {"uv_zone_highest", highest_uv_index},
+                                                   {"uv_zone", uv_zone}};
   return all;
 }
 
