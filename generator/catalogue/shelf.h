@@ -2,8 +2,8 @@
 // many materials and living things, and reading them all would cost more than the rest of the plan.
 //
 // The layout that this counts on: the section's name alone on a line, then entries whose ids stand
-// two blanks in, each with nothing or its {...} behind it; `name:` and `synonyms: [...]` of an entry
-// four blanks in, each on one line.
+// two blanks in, each with nothing or its {...} behind it; `name:` and `synonyms: [...]` of an
+// entry four blanks in, each on one line.
 #pragma once
 #include <map>
 #include <optional>
