@@ -21,6 +21,8 @@ class CatalogueReader {
     read_shelf_to("animals", out_.animals);
     read_shelf_to("plants", out_.plants);
     read_shelf_to("crew", out_.crew);
+    out_.groups = read_groups(world_, out_.sources, sink_);
+    out_.hazards = read_hazards(world_, out_.sources, sink_);
     if (auto rules = taken(read_rules(world_), sink_)) out_.rules = std::move(*rules);
     if (sink_.failed()) return {std::nullopt, sink_.take()};
     return {std::move(out_), sink_.take()};
@@ -83,6 +85,14 @@ Outcome<Source> read_source(const Catalogue& catalogue, const std::string& id) {
   return {Source{id, node->text("title").value_or(""), node->text("link").value_or(""),
                  node->text("jurisdiction").value_or("")},
           sink.take()};
+}
+
+std::map<std::string, Source> read_sources(const Catalogue& catalogue) {
+  std::map<std::string, Source> all;
+  for (const std::string& id : catalogue.sources.ids()) {
+    if (auto source = read_source(catalogue, id)) all[id] = std::move(*source.value);
+  }
+  return all;
 }
 
 }  // namespace loamsheet

@@ -11,6 +11,8 @@
 #include "base/units.h"
 #include "base/world.h"
 #include "catalogue/fact.h"
+#include "catalogue/groups.h"
+#include "catalogue/hazards.h"
 #include "catalogue/rules.h"
 #include "catalogue/shelf.h"
 
@@ -70,11 +72,21 @@ struct Catalogue {
   std::map<std::string, Fact<double>> spectra;  // umol m-2 s-1 for one lux, by kind of light
   std::map<std::string, Mix> mixes;
   Shelf sources, materials, animals, plants, crew;
+  std::map<std::string, Body> groups;  // of animals
+  HazardRules hazards;
   TaskRules rules;
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.
 Outcome<Catalogue> read_catalogue(World&);
+
+// Adds the entries of a shop's own file; one of an id that is there takes its place. The file may
+// hold any of the sections sources, materials, mixes, animals, plants and crew. Every entry of it is
+// read, so that each mistake is reported at its line.
+std::vector<Diagnostic> add_entries(Catalogue&, const std::string& file, const std::string& text);
+
+// Every source by its id.
+std::map<std::string, Source> read_sources(const Catalogue&);
 
 // An entry by its id; an error when there is none, when its lines cannot be read, or when its
 // constants contradict one another.

@@ -11,7 +11,7 @@ std::optional<Node> read_entry(const Shelf& shelf, const std::string& id,
     sink.add({.where = whole_file(shelf.file), .message = "there is no '" + id + "'"});
     return std::nullopt;
   }
-  auto tree = taken(read_document(shelf.document(id), shelf.file, table), sink);
+  auto tree = taken(read_document(shelf.document(id), shelf.at(id).file, table), sink);
   const Node* node = tree ? tree->find(shelf.section + '.' + id) : nullptr;
   return node ? std::optional<Node>(*node) : std::nullopt;
 }

@@ -1,5 +1,6 @@
 // fact: a value with its origin.
 #pragma once
+#include <optional>
 #include <string>
 
 namespace loamsheet {
@@ -8,6 +9,7 @@ namespace loamsheet {
 // "from memory".
 struct Origin {
   std::string name;  // the id of a source, or "common practice", or "from memory"
+  bool from_memory() const { return name == "from memory"; }
   bool published() const { return name != "common practice" && name != "from memory"; }
 };
 
@@ -16,6 +18,10 @@ struct Fact {
   T value{};
   Origin origin;
 };
+
+// What nobody knows well enough is absent.
+template <class T>
+using Known = std::optional<Fact<T>>;
 
 // One of the hazards that an entry lists.
 struct Hazard {

@@ -159,7 +159,7 @@ constexpr Key plants[] = {
     {.path = "plants.*.facts[].hazards", .kind = list},
     {.path = "plants.*.facts[].hazards[]",
      .kind = choice,
-     .choices = "latex-sap|calcium-oxalate|toxic-if-eaten|saponin|spines|sharp-edge|stiff-tip|"
+     .choices = "latex-sap|caustic-latex|calcium-oxalate|toxic-if-eaten|saponin|spines|sharp-edge|stiff-tip|"
                 "none-known"},
     {.path = "plants.*.facts[].edible", .kind = yes_no},
     {.path = "plants.*.facts[].invasive", .kind = text},
@@ -186,6 +186,32 @@ constexpr Key crew[] = {
     {.path = "crew.*.facts[].protein", .kind = text},
     {.path = "crew.*.facts[].density", .kind = number, .limits = {1, 1e6}, .flags = range_ok},
     {.path = "crew.*.facts[].caution", .kind = text},
+    {.path = "crew.*.facts[].harasses", .kind = yes_no},
+};
+
+constexpr Key groups[] = {
+    {.path = "groups", .kind = table, .flags = required},
+    {.path = "groups.*", .kind = list, .limits = {1, 10}},
+    {.path = "groups.*[]", .kind = group},
+    {.path = "groups.*[].from", .kind = text, .flags = required},
+    {.path = "groups.*[].skin_takes_up", .kind = yes_no},
+    {.path = "groups.*[].moults_bare", .kind = yes_no},
+    {.path = "groups.*[].thickness", .kind = share, .limits = {0.005, 1}},
+};
+
+constexpr std::string_view weights = "note|caution|stop";
+
+constexpr Key hazards[] = {
+    {.path = "hazards", .kind = table, .flags = required},
+    {.path = "hazards.*", .kind = group},
+    {.path = "hazards.*.from", .kind = text, .flags = required},
+    {.path = "hazards.*.no", .kind = choice, .choices = weights},
+    {.path = "hazards.*.incidentally", .kind = choice, .choices = weights},
+    {.path = "hazards.*.yes", .kind = choice, .choices = weights},
+    {.path = "hazards.*.touch", .kind = choice, .choices = weights},
+    {.path = "hazards.*.light", .kind = choice, .choices = weights},
+    {.path = "hazards.*.skin", .kind = choice, .choices = weights},
+    {.path = "hazards.*.explains", .kind = id},
 };
 
 }  // namespace
@@ -204,6 +230,12 @@ std::span<const Key> mix_keys() {
 }
 std::span<const Key> animal_keys() {
   return animals;
+}
+std::span<const Key> group_keys() {
+  return groups;
+}
+std::span<const Key> hazard_keys() {
+  return hazards;
 }
 std::span<const Key> plant_keys() {
   return plants;

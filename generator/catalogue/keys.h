@@ -11,6 +11,8 @@ std::span<const Key> light_keys();
 std::span<const Key> material_keys();
 std::span<const Key> mix_keys();
 std::span<const Key> animal_keys();
+std::span<const Key> group_keys();
+std::span<const Key> hazard_keys();
 std::span<const Key> plant_keys();
 std::span<const Key> crew_keys();
 

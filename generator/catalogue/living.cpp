@@ -83,6 +83,7 @@ void take_facts(const FactLine& line, CrewSpecies& c) {
   line.take("coldest", c.coldest);
   line.take("warmest", c.warmest);
   line.take("density", c.density);
+  line.take("harasses", c.harasses);
 }
 
 void take_own(const Node&, Animal&) {}
@@ -118,7 +119,11 @@ Outcome<Living> read_living(const Place& place, const std::string& id) {
 }  // namespace
 
 Outcome<Animal> read_animal(const Catalogue& c, const std::string& id) {
-  return read_living<Animal>({c, c.animals, animal_keys()}, id);
+  auto animal = read_living<Animal>({c, c.animals, animal_keys()}, id);
+  if (animal && animal.value->group) {
+    animal.value->body = body_of(c.groups, animal.value->group->value);
+  }
+  return animal;
 }
 
 Outcome<Plant> read_plant(const Catalogue& c, const std::string& id) {

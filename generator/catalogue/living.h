@@ -9,11 +9,9 @@
 #include "base/units.h"
 #include "catalogue/catalogue.h"
 #include "catalogue/fact.h"
+#include "catalogue/groups.h"
 
 namespace loamsheet {
-
-template <class T>
-using Known = std::optional<Fact<T>>;
 
 // Sizes are those of adults; floor and headroom the least enclosure for one or two animals.
 struct Animal {
@@ -39,6 +37,7 @@ struct Animal {
   Known<Range<Fraction>> humidity;
   Known<Range<double>> uv_zone;  // Ferguson zone
   Known<std::string> permit;
+  Body body;  // of its group
 };
 
 // Sizes are mature; a climber's height is the length of its stem.
@@ -64,6 +63,7 @@ struct CrewSpecies {
   Known<std::string> group, needs, diet, protein, caution;
   Known<Celsius> coldest, warmest;
   Known<Range<double>> density;  // animals to start with on a square metre
+  Known<bool> harasses;          // bites animals that moult, are weak or small; eats eggs
 };
 
 // An entry by its id; an error when there is none, or when its lines cannot be read.

@@ -1,6 +1,7 @@
 #include "catalogue/shelf.h"
 
 #include <algorithm>
+#include <set>
 
 #include "base/text.h"
 #include "catalogue/file.h"
@@ -45,8 +46,18 @@ std::vector<std::string> names_in(std::string_view flow_list) {
 // Goes through the lines of a file once.
 class Cutter {
  public:
-  Cutter(Shelf& shelf, Sink& sink) : shelf_(shelf), sink_(sink) {}
+  Cutter(const std::vector<Shelf*>& shelves, std::string file, Sink& sink)
+      : shelves_(shelves), file_(std::move(file)), sink_(sink) {}
 
+  void text(std::string_view rest) {
+    while (!rest.empty()) {
+      const size_t end = std::min(rest.find('\n'), rest.size());
+      line(rest.substr(0, end));
+      rest.remove_prefix(std::min(end + 1, rest.size()));
+    }
+  }
+
+ private:
   void line(std::string_view text) {
     ++number_;
     if (!is_blank(text)) {
@@ -56,10 +67,10 @@ class Cutter {
     }
   }
 
- private:
   void filled_line(std::string_view text) {
     const size_t indent = indent_of(text);
     if (indent == 0) return section(text);
+    if (elsewhere_) return;
     if (indent == 2) return start(text);
     if (!entry_ || indent < 4) return fault(text, "an entry's id two blanks in");
     if (auto name = value_of(text, "name:")) entry_->common_name = std::move(*name);
@@ -67,28 +78,43 @@ class Cutter {
     entry_->text += std::string(text) + '\n';
   }
 
+  // A file with one shelf holds that section alone.
   void section(std::string_view text) {
-    if (trimmed(text) != shelf_.section + ':') fault(text, shelf_.section + ": alone on a line");
+    const std::string name = id_in(text);
+    const auto found = std::find_if(shelves_.begin(), shelves_.end(),
+                                    [&](const Shelf* shelf) { return shelf->section == name; });
+    entry_ = nullptr;
+    shelf_ = found == shelves_.end() ? nullptr : *found;
+    elsewhere_ = !shelf_ && shelves_.size() > 1;
+    const bool alone = trimmed(text) == name + ':';
+    if ((shelf_ && alone) || elsewhere_) return;
+    fault(text, shelves_.front()->section + ": alone on a line");
   }
 
   void start(std::string_view text) {
     const std::string id = id_in(text);
     if (id.empty()) return fault(text, "an entry's id, a colon, and nothing or its {...}");
-    if (shelf_.has(id)) return fault(text, "each id once");
-    entry_ = &shelf_.entries[id];
+    if (!shelf_) return;
+    if (!seen_.insert(shelf_->section + '.' + id).second) return fault(text, "each id once");
+    entry_ = &(shelf_->entries[id] = {});
+    entry_->file = file_;
     entry_->line = number_;
     entry_->text = std::string(text) + '\n';
   }
 
   void fault(std::string_view text, std::string expected) {
     const int indent = static_cast<int>(indent_of(text));
-    sink_.add({.where = {shelf_.file, number_, indent + 1, code_points(text) - indent},
+    sink_.add({.where = {file_, number_, indent + 1, code_points(text) - indent},
                .message = "this line is not laid out as the catalogue's entries are",
                .expected = std::move(expected)});
   }
 
-  Shelf& shelf_;
+  const std::vector<Shelf*>& shelves_;
+  std::string file_;
   Sink& sink_;
+  std::set<std::string> seen_;
+  Shelf* shelf_ = nullptr;
+  bool elsewhere_ = false;
   Entry* entry_ = nullptr;
   int number_ = 0;
 };
@@ -117,18 +143,17 @@ std::string Shelf::document(const std::string& id) const {
   return std::string(lines_before, '\n') + section + ":\n" + found->second.text;
 }
 
+void cut_into(const std::vector<Shelf*>& shelves, const std::string& file, std::string_view text,
+              Sink& sink) {
+  Cutter(shelves, file, sink).text(text);
+}
+
 Outcome<Shelf> read_shelf(World& world, const std::string& section) {
   Sink sink;
   const auto file = data_file(world, "specs/catalogue/" + section + ".yaml", sink);
   if (!file) return {std::nullopt, sink.take()};
   Shelf shelf{file->path, section, {}};
-  Cutter cutter(shelf, sink);
-  std::string_view rest = file->text;
-  while (!rest.empty()) {
-    const size_t end = std::min(rest.find('\n'), rest.size());
-    cutter.line(rest.substr(0, end));
-    rest.remove_prefix(std::min(end + 1, rest.size()));
-  }
+  cut_into({&shelf}, file->path, file->text, sink);
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(shelf), sink.take()};
 }

@@ -8,6 +8,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/diagnostic.h"
@@ -16,6 +17,7 @@
 namespace loamsheet {
 
 struct Entry {
+  std::string file;  // "specs/catalogue/plants.yaml", or a shop's own
   std::string common_name;
   std::vector<std::string> synonyms;  // former ids
   std::string text;                   // its lines as they stand in the file
@@ -39,5 +41,9 @@ struct Shelf {
 
 // The file specs/catalogue/SECTION.yaml. An error names a line that is not laid out as above.
 Outcome<Shelf> read_shelf(World&, const std::string& section);
+
+// Puts the entries of a file of several sections on the shelves of those sections; one of an id
+// that is there takes its place. Lines of other sections are passed over.
+void cut_into(const std::vector<Shelf*>&, const std::string& file, std::string_view text, Sink&);
 
 }  // namespace loamsheet

@@ -2,6 +2,7 @@
 // `check` gives and `plan` takes.
 #pragma once
 #include <array>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -59,9 +60,10 @@ struct Standing {
   Span where;
 };
 
-struct NamedCount {
-  std::string id;  // species
-  int count = 1;
+// A material of the build that may harm an animal, once for each hazard.
+struct HazardousMaterial {
+  std::string material, use;  // use: separator, drainage, substrate, litter, background, amendment
+  Hazard hazard;
   Span where;
 };
 
@@ -77,7 +79,6 @@ struct Build {
   std::optional<WaterArea> water_area;
   std::vector<Standing> standing;
   std::vector<Furnishing> furnishings;  // all of them, also what stands
-  std::vector<NamedCount> animals;
   std::vector<KeptAnimal> kept;  // the animals, with their facts
   std::vector<PlantUse> plants;
   std::vector<CrewUse> crew;
@@ -88,6 +89,9 @@ struct Build {
   std::string water_source;  // as typed; "?" when not known; may be empty
   Span water_source_at;
   std::optional<Range<Litres>> measured_loss;  // of water, a day; a reading beats the model
+  std::vector<HazardousMaterial> hazardous;
+  HazardRules hazards;                    // how much each hazard weighs
+  std::map<std::string, Source> sources;  // that facts of animals, plants and hazards name
   TaskRules rules;                   // of work, care and readiness
   std::optional<int> calendar_days;  // as asked for
   Span calendar_days_at;

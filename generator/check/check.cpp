@@ -13,6 +13,7 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   fill_defaults(root);
   build.spec_file = spec.file;
   build.rules = catalogue.rules;
+  build.hazards = catalogue.hazards;
   build.assumed = assumed_values(root);
   build.not_used = not_used(root);
   build.unknowns = unknown_inputs(root);
@@ -27,6 +28,8 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   check_measured(c);
   if (stock) check_stock(c, *stock);
   check_life(c);
+  check_hazardous(c);
+  check_sources(c);
   build.materials = c.materials.used();
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(build), sink.take()};

@@ -15,6 +15,9 @@ namespace loamsheet {
 // `stock` is the list that the spec names, if it names one.
 Outcome<Build> check(const Spec&, const Catalogue&, const std::optional<Stock>& stock = {});
 
+// The kind of build that the catalogue names: "semi-aquatic". Another word gives humid.
+BuildKind kind_named(const std::string& name);
+
 // The build as stable text.
 std::string dump(const Build&);
 

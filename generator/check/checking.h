@@ -43,6 +43,8 @@ void check_furnishings(Checking&);    // after the enclosure
 void check_measured(Checking&);       // readings
 void check_stock(Checking&, const Stock&);
 void check_climate(Checking&);        // room, lamps, heaters, misting, water
+void check_hazardous(Checking&);      // after the layers: materials that may harm
+void check_sources(Checking&);        // after life: what the facts rest on
 void check_life(Checking&);           // after the enclosure: animals, plants, crew, amendments
 
 }  // namespace loamsheet

@@ -155,7 +155,7 @@ std::string dump(const Build& b) {
   }
   for (const auto& s : b.standing) out += of(s);
   out += line("kind", name_of(b.kind));
-  for (const auto& a : b.animals) out += "animal " + std::to_string(a.count) + ' ' + a.id + '\n';
+  for (const auto& a : b.kept) out += "animal " + std::to_string(a.count) + ' ' + a.facts.id + '\n';
   for (const auto& u : b.unknowns) out += of(u);
   for (const auto& a : b.assumed)
     out += "assumed " + a.key + ' ' + a.value + " from " + a.from + '\n';

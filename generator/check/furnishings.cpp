@@ -30,7 +30,8 @@ Millimetres height_of(const Node& n) {
 }
 
 bool stands(const Node& n) {
-  static const std::string always_fixed[] = {"branch", "ledge", "feeding-ledge"};
+  // A basking spot is a place rather than a thing.
+  static const std::string always_fixed[] = {"branch", "ledge", "feeding-ledge", "basking-spot"};
   const auto kind = n.text("kind").value_or("");
   const bool fixed_kind =
       std::find(std::begin(always_fixed), std::end(always_fixed), kind) != std::end(always_fixed);

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "catalogue/living.h"
+#include "check/check.h"
 #include "check/checking.h"
 #include "check/names.h"
 #include "check/position.h"
@@ -32,21 +33,9 @@ void check_animals(Checking& c) {
     const Node* species = n.find("species");
     const std::string id = species ? resolve(c, *species, "animal", c.catalogue.animals) : "";
     if (id.empty()) return;
-    c.build.animals.push_back(
-        {id, static_cast<int>(n.number("count").value_or(1)), species->where});
     auto facts = taken(read_animal(c.catalogue, id), c.sink);
     if (facts) c.build.kept.push_back(kept_animal(n, std::move(*facts)));
   });
-}
-
-BuildKind kind_named(const std::string& name) {
-  static const std::map<std::string, BuildKind> kinds{{"humid", BuildKind::humid},
-                                                      {"temperate", BuildKind::temperate},
-                                                      {"arid", BuildKind::arid},
-                                                      {"burrowing", BuildKind::burrowing},
-                                                      {"semi-aquatic", BuildKind::semi_aquatic}};
-  const auto found = kinds.find(name);
-  return found == kinds.end() ? BuildKind::humid : found->second;
 }
 
 // The first animal says which rules the build follows.
@@ -164,6 +153,16 @@ void check_replacements(Checking& c) {
 }
 
 }  // namespace
+
+BuildKind kind_named(const std::string& name) {
+  static const std::map<std::string, BuildKind> kinds{{"humid", BuildKind::humid},
+                                                      {"temperate", BuildKind::temperate},
+                                                      {"arid", BuildKind::arid},
+                                                      {"burrowing", BuildKind::burrowing},
+                                                      {"semi-aquatic", BuildKind::semi_aquatic}};
+  const auto found = kinds.find(name);
+  return found == kinds.end() ? BuildKind::humid : found->second;
+}
 
 void check_life(Checking& c) {
   check_animals(c);

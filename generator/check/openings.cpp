@@ -103,9 +103,11 @@ Opening opening_of(Checking& c, const Node& n) {
   if (o.door) {
     const double mm2 = n.number("length").value_or(0) * n.number("gap").value_or(0);
     o.gross = o.free = {mm2 / 1e6};
+    o.gap = Millimetres{n.number("gap").value_or(0)};
   } else {
     o.gross = vent_area(c, n, o);
     o.free = o.gross * n.number("mesh.open").value_or(1);
+    if (const auto aperture = n.number("mesh.aperture")) o.gap = Millimetres{*aperture};
   }
   return o;
 }

@@ -75,11 +75,17 @@ void add_filters(CLI::App& app, Options& o) {
   LookupFilter& filter = o.lookup.filter;
   app.add_option("--light", filter.light, "plants of this light: low, medium, high");
   app.add_option("--habit", filter.habit, "plants of this habit: climber, fern, ...");
+  app.add_option("--damp", filter.damp, "plants whose roots want it: dry, moderate, moist, wet");
   app.add_flag("--mountable", filter.mountable, "plants that grow without soil");
   app.add_option("--max-height", o.max_height, "plants no taller when grown: 30 cm")
       ->type_name("LENGTH");
-  app.add_option("--safe-for", filter.safe_for, "plants that this animal may eat of")
+  app.add_option("--safe-for", filter.safe_for,
+                 "plants that suit this animal, if need be with a caution")
       ->type_name("ANIMAL");
+  app.add_option("--in-stock", o.stock, "plants, crew and materials on hand by this stock list")
+      ->type_name("CSV");
+  app.add_option("--catalogue", o.catalogues, "a shop's own additions to the catalogue")
+      ->type_name("YAML");
   app.add_option("--kind", filter.kind, "animals by build, crew by group, materials by role");
   app.add_option("--name", filter.name, "entries with these letters in their id or name");
 }

@@ -19,6 +19,35 @@ std::optional<Millimetres> length_of(Session& session, const std::string& typed)
   return std::nullopt;
 }
 
+// The list that --in-stock names; reports what is wrong with it.
+bool take_stock(Session& session, LookupAsk& ask) {
+  const std::string& file = session.options.stock;
+  if (file.empty()) return true;
+  auto stock = read_stock(session.world, file, {});
+  session.report(stock.messages);
+  ask.filter.stock = std::move(stock.value);
+  return ask.filter.stock.has_value();
+}
+
+// The catalogue with a shop's own files; reports what is wrong with them.
+std::optional<Catalogue> whole_catalogue(Session& session) {
+  auto catalogue = read_catalogue(session.world);
+  session.report(catalogue.messages);
+  if (!catalogue) return std::nullopt;
+  Sink sink;
+  for (const std::string& file : session.options.catalogues) {
+    if (const auto text = session.world.read(file)) {
+      sink.add(add_entries(*catalogue.value, file, *text));
+    } else {
+      sink.add({.message = "the catalogue file '" + file + "' cannot be read",
+                .expected = "a YAML file",
+                .fault = Fault::file});
+    }
+  }
+  session.report(sink.messages());
+  return sink.failed() ? std::nullopt : std::move(catalogue.value);
+}
+
 }  // namespace
 
 void run_lookup(Session& session) {
@@ -29,12 +58,11 @@ void run_lookup(Session& session) {
     ask.filter.max_height = length_of(session, height);
     if (!ask.filter.max_height) return;
   }
-  const auto catalogue = read_catalogue(session.world);
+  const auto catalogue = whole_catalogue(session);
   const auto words = read_wording(session.world, "en", UnitSystem::metric);
-  session.report(catalogue.messages);
   session.report(words.messages);
-  if (!catalogue || !words) return;
-  const auto found = look_up(*catalogue.value, *words.value, ask);
+  if (!catalogue || !words || !take_stock(session, ask)) return;
+  const auto found = look_up(*catalogue, *words.value, ask);
   session.report(found.messages);
   if (found) session.data(*found.value);
 }

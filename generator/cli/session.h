@@ -24,8 +24,10 @@ struct Options {
   int jobs = 1;
   bool quiet = false;
   LookupAsk lookup;
-  std::string max_height;    // of a plant looked up, as typed
-  std::string animal, size;  // of the starter, as typed
+  std::string max_height;               // of a plant looked up, as typed
+  std::string stock;                    // a list to look up in
+  std::vector<std::string> catalogues;  // a shop's own, to look up in
+  std::string animal, size;             // of the starter, as typed
 };
 
 class Session {

@@ -24,10 +24,9 @@ std::string tank(const ComposeInput& in) {
 std::string summary(const ComposeInput& in) {
   const Wording& w = in.wording;
   std::vector<std::string> animals;
-  for (const auto& animal : in.build.animals) {
+  for (const auto& animal : in.build.kept) {
     animals.push_back(
-        w.say("build.summary-animal",
-              {{"count", animal.count}, {"name", in.catalogue.animals.at(animal.id).common_name}}));
+        w.say("build.summary-animal", {{"count", animal.count}, {"name", animal.facts.name}}));
   }
   if (animals.empty()) return capitalised(w.say("build.summary-empty", {{"tank", tank(in)}}));
   return capitalised(w.say("build.summary", {{"animals", listed(w, animals)}, {"tank", tank(in)}}));

@@ -68,7 +68,7 @@ Part readiness_page(const ComposeInput& in) {
       plain(w.say("record.readiness-note", {{"earliest", in.plan.ready.earliest}})), false});
   blocks.push_back(Heading{2, w.say("record.tank-heading")});
   blocks.push_back(tank_ready(in));
-  if (!in.build.animals.empty()) {
+  if (!in.build.kept.empty()) {
     blocks.push_back(Heading{2, w.say("record.animal-heading")});
     blocks.push_back(animal_ready(in));
   }

@@ -6,6 +6,7 @@
 
 #include "base/text.h"
 #include "data/lookup_print.h"
+#include "data/suiting.h"
 
 namespace loamsheet {
 namespace {
@@ -51,6 +52,7 @@ class Looking {
       : catalogue_(catalogue), words_(words), ask_(ask) {}
 
   Outcome<std::string> answer() {
+    judge_by_animal();
     const auto entries = ask_.id.empty() ? several() : one();
     if (sink_.failed()) return {std::nullopt, sink_.take()};
     return {print(entries), sink_.take()};
@@ -66,11 +68,10 @@ class Looking {
   std::vector<Looked> several() {
     const auto all = entries_of(shelf_of(catalogue_, ask_.shelf).ids());
     std::vector<Looked> kept;
-    const auto harmful = harmful_kinds();
     hold_values(all);
     for (const Looked& entry : all) {
-      if (!entry.reference && wanted(entry) && named(entry) && harmless(entry, harmful))
-        kept.push_back(entry);
+      const bool asked_for = !entry.reference && wanted(entry) && named(entry);
+      if (asked_for && suits_at_all(entry) && in_stock(entry)) kept.push_back(entry);
     }
     return kept;
   }
@@ -84,7 +85,7 @@ class Looking {
   }
 
   std::optional<Looked> entry_of(const std::string& id) {
-    if (ask_.shelf == "plants") return looked(read_plant(catalogue_, id));
+    if (ask_.shelf == "plants") return looked_plant(id);
     if (ask_.shelf == "animals") return looked(read_animal(catalogue_, id));
     if (ask_.shelf == "crew") return looked(read_crew(catalogue_, id));
     return looked(read_material(catalogue_, id));
@@ -95,6 +96,14 @@ class Looking {
     const auto entry = taken(std::move(read), sink_);
     if (!entry) return std::nullopt;
     return stated(*entry, words_);
+  }
+
+  std::optional<Looked> looked_plant(const std::string& id) {
+    const auto plant = taken(read_plant(catalogue_, id), sink_);
+    if (!plant) return std::nullopt;
+    Looked entry = stated(*plant, words_);
+    if (judge_) entry.facts.push_back(suits(*judge_, *plant, words_, !ask_.id.empty()));
+    return entry;
   }
 
   // A filter on a value in words: the fact that it looks at and what the fact must say.
@@ -108,6 +117,7 @@ class Looking {
                                                          : "group";
     std::vector<Value> all{{"light", "light", ask_.filter.light},
                            {"habit", "habit", ask_.filter.habit},
+                           {"damp", "moisture", ask_.filter.damp},
                            {"kind", kind, ask_.filter.kind}};
     std::erase_if(all, [](const Value& v) { return v.typed.empty(); });
     return all;
@@ -154,25 +164,24 @@ class Looking {
     return text;
   }
 
-  // What an animal that eats plants must not find; nothing for one that does not.
-  std::set<std::string> harmful_kinds() {
-    if (ask_.filter.safe_for.empty()) return {};
+  // The build that plants are held against; nothing when no animal was named.
+  void judge_by_animal() {
+    if (ask_.filter.safe_for.empty()) return;
     const auto id = present_id(catalogue_, "animals", ask_.filter.safe_for, sink_);
-    if (!id) return {};
-    const auto animal = taken(read_animal(catalogue_, *id), sink_);
-    if (!animal || !animal->diet) return {};
-    const std::string& diet = animal->diet->value;
-    if (diet != "herbivore" && diet != "omnivore") return {};
-    return {"toxic-if-eaten", "calcium-oxalate", "latex-sap", "saponin"};
+    if (id) judge_ = taken(build_around(catalogue_, *id), sink_);
   }
 
-  // Of a plant whose hazards nobody states nothing is promised.
-  static bool harmless(const Looked& entry, const std::set<std::string>& harmful) {
-    if (harmful.empty()) return true;
-    const Stated* hazards = entry.find("hazards");
-    if (!hazards) return false;
-    return std::none_of(hazards->value.begin(), hazards->value.end(),
-                        [&](const Json& kind) { return harmful.contains(kind); });
+  static bool suits_at_all(const Looked& entry) {
+    const Stated* verdict = entry.find("suits");
+    return !verdict || verdict->value != "no";
+  }
+
+  bool in_stock(const Looked& entry) const {
+    if (!ask_.filter.stock) return true;
+    const auto& lines = ask_.filter.stock->lines;
+    return std::any_of(lines.begin(), lines.end(), [&](const StockLine& line) {
+      return line.item == entry.id && line.on_hand > 0;
+    });
   }
 
   std::string print(const std::vector<Looked>& entries) const {
@@ -186,6 +195,7 @@ class Looking {
   const Catalogue& catalogue_;
   const Wording& words_;
   const LookupAsk& ask_;
+  std::optional<Build> judge_;
   Sink sink_;
 };
 
@@ -193,12 +203,15 @@ class Looking {
 std::vector<Diagnostic> misplaced(const LookupAsk& ask) {
   const LookupFilter& f = ask.filter;
   const bool plants = ask.shelf == "plants";
-  const bool about_plants =
-      !f.light.empty() || !f.habit.empty() || f.mountable || f.max_height || !f.safe_for.empty();
+  const bool about_plants = !f.light.empty() || !f.habit.empty() || !f.damp.empty() ||
+                            f.mountable || f.max_height || !f.safe_for.empty();
   if (!plants && about_plants) {
-    return {
-        {.message = "--light, --habit, --mountable, --max-height and --safe-for ask about plants",
-         .hint = "leave them out, or write: lookup plants"}};
+    return {{.message = "--light, --habit, --damp, --mountable, --max-height and --safe-for ask "
+                        "about plants",
+             .hint = "leave them out, or write: lookup plants"}};
+  }
+  if (f.stock && ask.shelf == "animals") {
+    return {{.message = "--in-stock asks about plants, crew and materials"}};
   }
   if (plants && !f.kind.empty()) {
     return {

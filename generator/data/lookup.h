@@ -8,6 +8,7 @@
 #include "base/diagnostic.h"
 #include "base/units.h"
 #include "catalogue/catalogue.h"
+#include "catalogue/stock.h"
 #include "catalogue/wording.h"
 
 namespace loamsheet {
@@ -15,10 +16,11 @@ namespace loamsheet {
 // Which entries are wanted; what is empty does not filter. An entry whose value is not known does
 // not pass a filter on it.
 struct LookupFilter {
-  std::string light, habit;  // of plants
-  std::string kind;          // animals: of build; materials: role; crew: group
-  std::string name;          // part of an id or name, capitals or not
-  std::string safe_for;      // an animal's id
+  std::string light, habit, damp;  // of plants
+  std::string kind;                // animals: of build; materials: role; crew: group
+  std::string name;                // part of an id or name, capitals or not
+  std::string safe_for;            // an animal's id: plants that suit it, with or without a caution
+  std::optional<Stock> stock;      // plants, crew and materials of which there is some on hand
   bool mountable = false;
   std::optional<Millimetres> max_height;  // of plants when grown
 };

@@ -14,14 +14,16 @@ constexpr int widest = 60;  // a longer cell stands out of its column
 using Row = std::vector<std::string>;
 
 // The facts that a table shows of each entry.
-const Row& columns_of(const std::string& shelf) {
+Row columns_of(const LookupAsk& ask) {
   static const std::map<std::string, Row> columns{
       {"plants",
        {"habit", "light", "humidity_from_pct", "height_mm", "robustness", "mountable", "hazards"}},
       {"animals", {"group", "build_kind", "length_mm", "humidity_pct", "day_c"}},
       {"crew", {"group", "coldest_c", "warmest_c"}},
       {"materials", {"role", "dry_density_kg_m3", "voids_pct", "field_capacity_pct"}}};
-  return columns.at(shelf);
+  Row all = columns.at(ask.shelf);
+  if (!ask.filter.safe_for.empty()) all.push_back("suits");
+  return all;
 }
 
 std::string shown(const Looked& entry, const std::string& key, const Wording& words) {
@@ -31,13 +33,13 @@ std::string shown(const Looked& entry, const std::string& key, const Wording& wo
 
 Row head(const Printed& p) {
   Row row{p.words.say("lookup.id"), p.words.say("lookup.name")};
-  for (const auto& key : columns_of(p.ask.shelf)) row.push_back(p.words.say("lookup." + key));
+  for (const auto& key : columns_of(p.ask)) row.push_back(p.words.say("lookup." + key));
   return row;
 }
 
 Row line_of(const Printed& p, const Looked& entry) {
   Row row{entry.id, entry.name};
-  for (const auto& key : columns_of(p.ask.shelf)) row.push_back(shown(entry, key, p.words));
+  for (const auto& key : columns_of(p.ask)) row.push_back(shown(entry, key, p.words));
   return row;
 }
 
@@ -159,11 +161,11 @@ std::string print_json(const Printed& p, const std::vector<Looked>& entries) {
 std::string print_csv(const Printed& p, const std::vector<Looked>& entries) {
   if (!p.ask.id.empty()) return csv_entry(entries.front());
   Row heads{"id", "name"};
-  for (const auto& key : columns_of(p.ask.shelf)) heads.push_back(key);
+  for (const auto& key : columns_of(p.ask)) heads.push_back(key);
   std::string out = csv_line(heads);
   for (const Looked& entry : entries) {
     Row row{entry.id, entry.name};
-    for (const auto& key : columns_of(p.ask.shelf)) {
+    for (const auto& key : columns_of(p.ask)) {
       const Stated* fact = entry.find(key);
       row.push_back(fact ? cell(fact->value) : "");
     }

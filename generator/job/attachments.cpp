@@ -2,6 +2,7 @@
 
 #include "job/customer.h"
 #include "job/job.h"
+#include "job/own_catalogue.h"
 #include "job/stock.h"
 
 namespace loamsheet {
@@ -37,6 +38,10 @@ void attach_shop_files(World& world, const Planned& p, Sink& sink, std::vector<A
   if (const auto stock = p.spec.root.text("stock")) {
     attach(world, path_beside(p.spec, *stock), {base_name(*stock), "text/csv", "stock", ""}, sink,
            files);
+  }
+  for (const std::string& name : catalogue_files(p.spec)) {
+    attach(world, path_beside(p.spec, name),
+           {base_name(name), "application/yaml", "catalogue", ""}, sink, files);
   }
 }
 

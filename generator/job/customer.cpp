@@ -9,7 +9,7 @@
 namespace loamsheet {
 namespace {
 
-constexpr std::array shop_only{"stock"};
+constexpr std::array shop_only{"stock", "catalogue"};
 
 // The top-level keys that stand in the spec itself, in file order.
 std::vector<std::pair<int, std::string>> key_lines(const Spec& spec) {

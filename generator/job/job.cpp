@@ -6,6 +6,7 @@
 #include "compose/compose.h"
 #include "data/data.h"
 #include "draw/draw.h"
+#include "job/own_catalogue.h"
 #include "job/stock.h"
 #include "layout/layout.h"
 #include "paint/paint.h"
@@ -15,8 +16,9 @@ namespace loamsheet {
 Outcome<Planned> plan_spec(World& world, const std::string& path, const std::string& profiles) {
   Sink sink;
   auto spec = taken(read_spec(world, path, profiles), sink);
-  auto catalogue = taken(read_catalogue(world), sink);
-  if (!spec || !catalogue) return {std::nullopt, sink.take()};
+  if (!spec) return {std::nullopt, sink.take()};
+  auto catalogue = taken(named_catalogue(world, *spec), sink);
+  if (!catalogue) return {std::nullopt, sink.take()};
   auto stock = taken(named_stock(world, *spec), sink);
   auto build = taken(check(*spec, *catalogue, stock.value_or(std::nullopt)), sink);
   if (!build || !stock) return {std::nullopt, sink.take()};

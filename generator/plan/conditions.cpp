@@ -4,6 +4,7 @@
 #include <map>
 
 #include "plan/constants.h"
+#include "plan/fit_body.h"
 #include "plan/water.h"
 
 namespace loamsheet {
@@ -31,16 +32,15 @@ bool crew_of(const Build& build, std::string_view group) {
   });
 }
 
-// Of one grown animal: what the plants will have to bear.
-Kilograms grown_mass(const KeptAnimal& animal) {
-  const Kilograms now = animal.mass.value_or(Kilograms{0});
-  return animal.facts.mass ? std::max(now, animal.facts.mass->value.high) : now;
+// What the plants will have to bear of one animal, as far as it is known.
+Kilograms known_mass(const KeptAnimal& animal) {
+  return grown_mass(animal).value_or(Kilograms{0});
 }
 
 bool climbs(const KeptAnimal& animal) {
   if (animal.facts.claws && animal.facts.claws->value) return true;
   return animal.facts.lifestyle && animal.facts.lifestyle->value == "arboreal" &&
-         grown_mass(animal) >= constants::light_climber;
+         known_mass(animal) >= constants::light_climber;
 }
 
 bool digs(const KeptAnimal& animal) {
@@ -94,12 +94,12 @@ const std::map<std::string, Condition>& conditions() {
       {"crew", [](const Build& b) { return !b.crew.empty(); }},
       {"springtails", [](const Build& b) { return crew_of(b, "springtail"); }},
       {"isopods", [](const Build& b) { return crew_of(b, "isopod"); }},
-      {"animals", [](const Build& b) { return !b.animals.empty(); }},
+      {"animals", [](const Build& b) { return !b.kept.empty(); }},
       {"climbing-animal", [](const Build& b) { return any_animal(b, climbs); }},
       {"heavy-animal",
        [](const Build& b) {
          return any_animal(
-             b, [](const KeptAnimal& a) { return grown_mass(a) >= constants::heavy_animal; });
+             b, [](const KeptAnimal& a) { return known_mass(a) >= constants::heavy_animal; });
        }},
       {"digging-animal", [](const Build& b) { return any_animal(b, digs); }},
       {"moved", moved},

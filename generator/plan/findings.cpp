@@ -7,10 +7,6 @@
 namespace loamsheet {
 namespace {
 
-void append(Found& all, Found more) {
-  std::move(more.begin(), more.end(), std::back_inserter(all));
-}
-
 bool comes_before(const Finding& a, const Finding& b, const std::string& spec_file) {
   const auto rank = [&](const Finding& f) {
     const int place = f.where.line == 0 ? 2 : f.where.file == spec_file ? 0 : 1;
@@ -20,6 +16,10 @@ bool comes_before(const Finding& a, const Finding& b, const std::string& spec_fi
 }
 
 }  // namespace
+
+void append(Found& all, Found more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
 
 Found input_findings(const Build& build) {
   Found found;

@@ -11,6 +11,8 @@ namespace loamsheet {
 
 using Found = std::vector<Finding>;
 
+void append(Found& all, Found more);
+
 // Layers against openings, height and slope; what stands in them.
 Found layer_findings(const Build&, const Plan&);
 

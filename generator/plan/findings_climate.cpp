@@ -32,22 +32,34 @@ Found missed(Miss miss, Weight worst, const char* rule, const KeptAnimal& animal
            {{"animal", animal.facts.name}, {"is", is}, {"band", band}}}};
 }
 
-void append(Found& all, Found more) {
-  for (Finding& finding : more) all.push_back(std::move(finding));
-}
-
 // Nothing that is only assumed, or only known from memory, stops a build.
 Weight for_heat(const Build& build, const Origin& origin) {
   const bool sure = build.room.stated && build.room.temperature.unknown < 0;
   return sure && origin.name != "from memory" ? Weight::stop : Weight::caution;
 }
 
+bool has_heat_lamp(const Build& build) {
+  return std::any_of(build.lamps.begin(), build.lamps.end(), [](const Lamp& lamp) {
+    return lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
+  });
+}
+
+// What basks under a lamp of its own warms itself there: the rest of its tank may be as cool by day
+// as the night may be warm.
+Found too_cold_by_day(const Build& build, const Range<Celsius>& winter, const KeptAnimal& animal) {
+  Range<Celsius> band = animal.facts.day->value;
+  const auto& night = animal.facts.night;
+  if (animal.facts.basking && night && has_heat_lamp(build)) {
+    band.low = std::min(band.low, night->value.high);
+  }
+  return missed(below(winter, band), Weight::caution, "too-cold", animal, winter, band);
+}
+
 Found temperature(const Build& build, const AirPlan& air, const KeptAnimal& animal) {
   Found all;
   if (const auto& day = animal.facts.day) {
     const auto &winter = air.winter.day.temperature, &summer = air.summer.day.temperature;
-    append(all, missed(below(winter, day->value), Weight::caution, "too-cold", animal, winter,
-                       day->value));
+    append(all, too_cold_by_day(build, winter, animal));
     append(all, missed(above(summer, day->value), for_heat(build, day->origin),
                        "too-warm-in-summer", animal, summer, day->value));
   }

@@ -4,10 +4,6 @@
 namespace loamsheet {
 namespace {
 
-void append(Found& all, Found more) {
-  for (Finding& finding : more) all.push_back(std::move(finding));
-}
-
 Finding about(const PlacedPlant& plant, const Span& where, const std::string& rule) {
   return {Weight::caution,
           rule,
@@ -31,7 +27,9 @@ Found places(const Build& build, const PlantingPlan& planting) {
 Found life_findings(const Build& build, const Plan& plan) {
   Found all = animal_fit(build);
   append(all, plant_fit(build));
-  append(all, crew_fit(build));
+  for (const auto rule : {furniture_fit, escape_fit, material_fit, crew_fit}) {
+    append(all, rule(build));
+  }
   if (plan.planting) append(all, places(build, *plan.planting));
   return all;
 }

@@ -1,87 +1,139 @@
 #include <algorithm>
-#include <initializer_list>
-#include <string_view>
+#include <set>
 
 #include "plan/fit.h"
+#include "plan/fit_body.h"
+#include "plan/fit_weight.h"
 
 namespace loamsheet {
 namespace {
 
 struct Pair {
+  const Build& build;
   const PlantUse& plant;
   const KeptAnimal& animal;
 };
 
-bool from_memory(const Origin& origin) {
-  return origin.name == "from memory";
+Finding about(const Pair& pair, Weight weight, const std::string& rule, const Origins& origins) {
+  return {weight,
+          rule,
+          pair.plant.where,
+          {{"plant", pair.plant.facts.name},
+           {"animal", pair.animal.facts.name},
+           {"source", sources_of(pair.build, origins)}}};
 }
 
-// The first hazard among these kinds, a better known one before one from memory.
-const Hazard* hazard_among(const Plant& plant, std::initializer_list<std::string_view> kinds) {
-  const Hazard* found = nullptr;
-  for (const Hazard& hazard : plant.hazards) {
-    if (std::find(kinds.begin(), kinds.end(), hazard.kind) == kinds.end()) continue;
-    if (!found || (from_memory(found->origin) && !from_memory(hazard.origin))) found = &hazard;
+// One way in which a hazard reaches an animal: how heavily it weighs, and on what facts of the
+// animal that rests.
+struct Way {
+  Gravity (*gravity)(const Pair&, const HazardRule&);
+  Origins (*of_animal)(const KeptAnimal&);
+};
+
+const HazardRule* rule_of(const Build& build, const Hazard& hazard) {
+  const auto found = build.hazards.find(hazard.kind);
+  return found == build.hazards.end() ? nullptr : &found->second;
+}
+
+// The hazards of a plant. What poison lists say of it in general stands behind the cause that is
+// known to explain it, and lends that its better origin.
+std::vector<Hazard> hazards_of(const Pair& pair) {
+  std::vector<Hazard> all = pair.plant.facts.hazards;
+  std::set<std::string> explained;
+  for (Hazard& hazard : all) {
+    const HazardRule* rule = rule_of(pair.build, hazard);
+    if (!rule || rule->explains.empty()) continue;
+    for (const Hazard& general : pair.plant.facts.hazards) {
+      if (general.kind != rule->explains) continue;
+      if (hazard.origin.from_memory()) hazard.origin = general.origin;
+      explained.insert(general.kind);
+    }
+  }
+  std::erase_if(all, [&](const Hazard& hazard) { return explained.contains(hazard.kind); });
+  return all;
+}
+
+// The weightiest hazard on that way, the first of them when they weigh the same.
+Found worst(const Pair& pair, const Way& way, const std::string& rule) {
+  Found found;
+  for (const Hazard& hazard : hazards_of(pair)) {
+    const HazardRule* row = rule_of(pair.build, hazard);
+    if (!row) continue;
+    Origins origins{row->origin, hazard.origin};
+    for (const Origin& origin : way.of_animal(pair.animal)) origins.push_back(origin);
+    const auto weight = weight_of(way.gravity(pair, *row), origins);
+    if (!weight || (!found.empty() && found[0].weight <= *weight)) continue;
+    found = {about(pair, *weight, rule, origins)};
+    found[0].args.emplace_back("hazard", hazard.kind);
   }
   return found;
 }
 
-Finding about(const Pair& pair, Weight weight, const char* rule) {
-  return {weight,
-          rule,
-          pair.plant.where,
-          {{"plant", pair.plant.facts.name}, {"animal", pair.animal.facts.name}}};
+std::string browses(const KeptAnimal& animal) {
+  return animal.facts.browses ? animal.facts.browses->value : "";
 }
 
-bool eats(const KeptAnimal& animal, std::string_view diet) {
-  return animal.facts.diet && animal.facts.diet->value == diet;
+// What cannot get at a plant meets no more of it than what eats no leaves.
+Gravity eaten_gravity(const Pair& pair, const HazardRule& rule) {
+  const bool reached = !out_of_reach(pair.build, pair.plant, pair.animal);
+  const auto found = rule.eaten.find(reached ? browses(pair.animal) : "no");
+  return found == rule.eaten.end() ? Gravity::none : found->second;
+}
+
+Origins eating_origins(const KeptAnimal& animal) {
+  if (!animal.facts.browses) return {};
+  return {animal.facts.browses->origin};
 }
 
 // Who eats leaves as food must not find poison; who tries them should not; who eats insects meets
 // it only through the insects.
 Found eaten(const Pair& pair) {
-  const Hazard* hazard =
-      hazard_among(pair.plant.facts, {"toxic-if-eaten", "calcium-oxalate", "latex-sap", "saponin"});
-  if (!hazard || !pair.animal.facts.diet) return {};
-  const bool known = !from_memory(hazard->origin) && !from_memory(pair.animal.facts.diet->origin);
-  if (eats(pair.animal, "herbivore")) {
-    return {about(pair, known ? Weight::stop : Weight::caution, "plant-poisons-browser")};
-  }
-  if (eats(pair.animal, "omnivore")) return {about(pair, Weight::caution, "plant-harms-nibbler")};
-  return {about(pair, Weight::note, "plant-harms-prey")};
+  const bool reached = !out_of_reach(pair.build, pair.plant, pair.animal);
+  const std::string eats = reached ? browses(pair.animal) : "no";
+  const char* rule = eats == "yes"            ? "plant-poisons-browser"
+                     : eats == "incidentally" ? "plant-harms-nibbler"
+                                              : "plant-harms-prey";
+  return worst(pair, {eaten_gravity, eating_origins}, rule);
+}
+
+Gravity touch_gravity(const Pair& pair, const HazardRule& rule) {
+  const auto wear = pair.animal.facts.wear;
+  return wear && wear->value == 1 ? rule.light : rule.touch;
+}
+
+Gravity skin_gravity(const Pair&, const HazardRule& rule) {
+  return rule.skin;
+}
+
+Origins no_origins(const KeptAnimal&) {
+  return {};
+}
+
+Origins skin_origins(const KeptAnimal& animal) {
+  return {animal.facts.body.skin_takes_up->origin};
 }
 
 Found sharp(const Pair& pair) {
-  const Plant& plant = pair.plant.facts;
-  if (!hazard_among(plant, {"spines", "stiff-tip", "sharp-edge"})) return {};
-  return {about(pair, Weight::caution, "plant-sharp")};
-}
-
-bool amphibian(const KeptAnimal& animal) {
-  if (!animal.facts.group) return false;
-  const std::string& group = animal.facts.group->value;
-  return group.ends_with("frog") || group.ends_with("toad") || group.ends_with("newt") ||
-         group.ends_with("salamander") || group == "mantella";
+  return worst(pair, {touch_gravity, no_origins}, "plant-sharp");
 }
 
 Found irritant(const Pair& pair) {
-  const bool sap = hazard_among(pair.plant.facts, {"latex-sap", "calcium-oxalate"});
-  if (!amphibian(pair.animal) || !sap) return {};
-  return {about(pair, Weight::caution, "plant-irritates-skin")};
+  if (!holds(pair.animal.facts.body.skin_takes_up)) return {};
+  return worst(pair, {skin_gravity, skin_origins}, "plant-irritates-skin");
 }
 
-bool holds(const Known<bool>& fact) {
-  return fact && fact->value;
-}
-
-// One step short is a risk that may be taken; two, under claws or digging, is a plant lost.
+// Too delicate is a risk that may be taken; two grades short under a heavy climber's claws is a
+// plant lost. One that bears the animal as it is now is outgrown later.
 Found delicate(const Pair& pair) {
-  const auto &robustness = pair.plant.facts.robustness, &wear = pair.animal.facts.wear;
+  const auto& robustness = pair.plant.facts.robustness;
+  const auto wear = wear_grown(pair.animal);
   if (!robustness || !wear || robustness->value >= wear->value) return {};
-  const bool rough = holds(pair.animal.facts.claws) || holds(pair.animal.facts.digs);
-  const bool known = !from_memory(robustness->origin) && !from_memory(wear->origin);
-  const bool lost = wear->value - robustness->value >= 2 && rough && known;
-  Finding found = about(pair, lost ? Weight::stop : Weight::caution, "plant-too-delicate");
+  if (out_of_reach(pair.build, pair.plant, pair.animal)) return {};
+  const Origins origins{robustness->origin, wear->origin};
+  const bool outgrown = robustness->value >= wear_now(pair.animal).value_or(wear->value);
+  const bool lost = wear->value - robustness->value >= 2 && heavy_clawed_climber(pair.animal);
+  const Weight weight = lost && !outgrown ? held(Weight::stop, origins) : Weight::caution;
+  Finding found = about(pair, weight, outgrown ? "plant-outgrown" : "plant-too-delicate", origins);
   found.args.emplace_back("robustness", robustness->value);
   found.args.emplace_back("wear", wear->value);
   return {std::move(found)};
@@ -93,15 +145,27 @@ Found wrong_heat(const Pair& pair) {
   const bool hot = plant.warmest && day && day->value.low > plant.warmest->value;
   const bool cold = plant.coldest && night && night->value.high < plant.coldest->value;
   if (!hot && !cold) return {};
-  Finding found = about(pair, Weight::caution, hot ? "plant-too-hot" : "plant-too-cold");
-  found.args.emplace_back("held", hot ? day->value : night->value);
-  found.args.emplace_back("limit", hot ? plant.warmest->value : plant.coldest->value);
+  const auto& held = hot ? day : night;
+  const auto& limit = hot ? plant.warmest : plant.coldest;
+  Finding found = about(pair, Weight::caution, hot ? "plant-too-hot" : "plant-too-cold",
+                        {limit->origin, held->origin});
+  found.args.emplace_back("held", held->value);
+  found.args.emplace_back("limit", limit->value);
+  return {std::move(found)};
+}
+
+Found air_too_dry(const Pair& pair) {
+  const auto& wanted = pair.plant.facts.humidity;
+  const auto& kept = pair.animal.facts.humidity;
+  if (is_dry(pair.build.kind) || !wanted || !kept || kept->value.high >= wanted->value) return {};
+  Finding found = about(pair, Weight::caution, "plant-air-too-dry", {wanted->origin, kept->origin});
+  found.args.emplace_back("held", kept->value);
+  found.args.emplace_back("limit", wanted->value);
   return {std::move(found)};
 }
 
 bool wants_dry(const Plant& plant) {
-  const bool mounted = plant.mountable && plant.mountable->value;
-  return plant.moisture && plant.moisture->value == "dry" && !mounted;
+  return plant.moisture && plant.moisture->value == "dry" && !holds(plant.mountable);
 }
 
 bool wants_wet(const Plant& plant) {
@@ -120,8 +184,13 @@ Found wrong_build(const PlantUse& use, BuildKind kind) {
            {{"plant", use.facts.name}}}};
 }
 
-void append(Found& all, Found more) {
-  for (Finding& finding : more) all.push_back(std::move(finding));
+Suits verdict(const Found& reasons) {
+  const auto any = [&](Weight weight) {
+    return std::any_of(reasons.begin(), reasons.end(),
+                       [&](const Finding& f) { return f.weight == weight; });
+  };
+  if (any(Weight::stop)) return Suits::no;
+  return any(Weight::caution) ? Suits::with_caution : Suits::yes;
 }
 
 // Plants of one entry are alike: what is said of the first holds for all.
@@ -130,19 +199,49 @@ bool said_already(const Build& build, size_t plant) {
          build.plants[plant].where.line > 0;
 }
 
+// What was bought may carry what it was sprayed with. Said once, of the animal that it weighs most
+// for.
+Found residue(const Build& build) {
+  const auto row = build.hazards.find("pesticide-residue");
+  Found found;
+  if (build.plants.empty() || row == build.hazards.end()) return found;
+  for (const KeptAnimal& animal : build.kept) {
+    const Pair pair{build, build.plants.front(), animal};
+    const auto weight = weight_of(eaten_gravity(pair, row->second), {row->second.origin});
+    if (!weight || (!found.empty() && found[0].weight <= *weight)) continue;
+    found = {about(pair, *weight, "plant-residue", {row->second.origin})};
+  }
+  return found;
+}
+
 }  // namespace
 
-Found plant_fit(const Build& build) {
-  Found all;
-  for (size_t i = 0; i < build.plants.size(); ++i) {
-    if (said_already(build, i)) continue;
-    for (const KeptAnimal& animal : build.kept) {
-      const Pair pair{build.plants[i], animal};
-      for (const auto rule : {eaten, sharp, irritant, delicate, wrong_heat}) {
-        append(all, rule(pair));
-      }
+Suitability suitability(const Build& build, const PlantUse& plant) {
+  Suitability result;
+  for (const KeptAnimal& animal : build.kept) {
+    const Pair pair{build, plant, animal};
+    for (const auto rule : {eaten, sharp, irritant, delicate, wrong_heat, air_too_dry}) {
+      append(result.reasons, rule(pair));
     }
-    append(all, wrong_build(build.plants[i], build.kind));
+  }
+  append(result.reasons, wrong_build(plant, build.kind));
+  std::stable_sort(result.reasons.begin(), result.reasons.end(),
+                   [](const Finding& a, const Finding& b) { return a.weight < b.weight; });
+  result.suits = verdict(result.reasons);
+  return result;
+}
+
+Suitability suitability(const Build& build, const Plant& plant, const Span& where) {
+  PlantUse use;
+  use.facts = plant;
+  use.where = where;
+  return suitability(build, use);
+}
+
+Found plant_fit(const Build& build) {
+  Found all = residue(build);
+  for (size_t i = 0; i < build.plants.size(); ++i) {
+    if (!said_already(build, i)) append(all, suitability(build, build.plants[i]).reasons);
   }
   return all;
 }

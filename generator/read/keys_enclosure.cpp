@@ -204,7 +204,7 @@ constexpr std::array rows{
     Key{.path = "enclosure.openings[].mesh.aperture",
         .kind = Kind::length,
         .limits = {0.05, 50},
-        .flags = shared_later,
+        .flags = shared,
         .help = "The clear width of one hole of the mesh.",
         .example = "1.2 mm"},
 

@@ -28,7 +28,6 @@ constexpr std::array rows{
         .example = "2"},
     Key{.path = "animals[].stage",
         .kind = Kind::choice,
-        .flags = later,
         .choices = "juvenile|adult",
         .fallback = "adult",
         .help = "How grown they are now.",

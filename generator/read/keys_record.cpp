@@ -16,13 +16,11 @@ constexpr std::array rows{
     Key{.path = "catalogue",
         .kind = Kind::list,
         .limits = {0, 20},
-        .flags = later,
         .help = "A shop's own additions to the catalogue, files beside the spec.",
         .example = "[shop-plants.yaml]"},
     Key{.path = "catalogue[]",
         .kind = Kind::text,
         .limits = {1, 200},
-        .flags = later,
         .help = "One file.",
         .example = "shop-plants.yaml"},
 

@@ -29,6 +29,8 @@ MemoryWorld small() {
       "      - {from: book-1990, voids: 40 %, field_capacity: 5 %, porosity: 45 %}\n");
   put("mixes", "mixes: {}\n");
   world.files["templates/tasks.yaml"] = "work: {}\ncare: {}\nreadiness: {}\n";
+  world.files["templates/hazards.yaml"] = "hazards: {}\n";
+  put("groups", "groups: {}\n");
   for (const char* shelf : {"animals", "plants", "crew"}) put(shelf, std::string(shelf) + ":\n");
   return world;
 }
@@ -290,11 +292,22 @@ TEST_CASE("a file that is not there is a fault of the installation") {
   CHECK(c.messages[0].fault == Fault::file);
 }
 
+TEST_CASE("the body of every animal's group is known") {
+  const auto c = real();
+  for (const auto& id : c.value->animals.ids()) {
+    INFO(id);
+    const auto animal = read_animal(*c.value, id);
+    REQUIRE(animal.value);
+    CHECK(animal.value->body.skin_takes_up);
+    CHECK(animal.value->body.thickness);
+  }
+}
+
 TEST_CASE("every source is there because a fact is from it") {
   auto world = real_world();
   const auto c = real();
-  std::string all;
-  for (const char* name : {"materials", "mixes", "light", "animals", "plants", "crew"}) {
+  std::string all = world->read(world->data("templates/hazards.yaml")).value();
+  for (const char* name : {"materials", "mixes", "light", "animals", "plants", "crew", "groups"}) {
     all += world->read(world->data(std::string("specs/catalogue/") + name + ".yaml")).value();
   }
   for (const std::string& id : c.value->sources.ids()) {

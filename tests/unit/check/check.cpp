@@ -226,9 +226,9 @@ TEST_CASE("the first animal says which rules the build follows") {
 
 TEST_CASE("a former name of an animal becomes its present one") {
   const Build b = built(example_spec + "animals: [{species: litoria-caerulea, count: 3}]\n");
-  REQUIRE(b.animals.size() == 1);
-  CHECK(b.animals[0].id == "ranoidea-caerulea");
-  CHECK(b.animals[0].count == 3);
+  REQUIRE(b.kept.size() == 1);
+  CHECK(b.kept[0].facts.id == "ranoidea-caerulea");
+  CHECK(b.kept[0].count == 3);
 }
 
 TEST_CASE("what stands takes floor and height by its kind") {

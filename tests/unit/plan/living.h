@@ -3,12 +3,30 @@
 #include <string>
 
 #include "builds.h"
+#include "catalogue/catalogue.h"
+#include "world/world.h"
 
 namespace loamsheet::tests {
 
 template <class T>
 Known<T> known(T value, const std::string& origin = "common practice") {
   return Fact<T>{std::move(value), {origin}};
+}
+
+inline const Catalogue& real_catalogue() {
+  static const auto catalogue = [] {
+    auto world = real_world();
+    return read_catalogue(*world).value.value();
+  }();
+  return catalogue;
+}
+
+// The box with the real weights of hazards.
+inline Build weighed_box() {
+  Build build = box_build();
+  build.hazards = real_catalogue().hazards;
+  build.sources = read_sources(real_catalogue());
+  return build;
 }
 
 inline Plant plant(const std::string& id, const std::string& habit) {
@@ -41,6 +59,10 @@ inline KeptAnimal animal(const std::string& id, const std::string& diet) {
   kept.facts.diet = known(diet);
   kept.facts.group = known<std::string>("skink");
   kept.facts.wear = known(3);
+  const std::string browses = diet == "herbivore"  ? "yes"
+                              : diet == "omnivore" ? "incidentally"
+                                                   : "no";
+  kept.facts.browses = known(browses);
   kept.where = place(50, 5);
   return kept;
 }

@@ -51,7 +51,6 @@ inline Build full_build(BuildKind kind = BuildKind::humid) {
   build.kind = kind;
   build.enclosure.background = Background{"cork-bark", 30_mm};
   build.standing.push_back(block({450, 225}, {0.02}, 100_mm));
-  build.animals.push_back({"an-animal", 1, {}});
   build.kept.push_back(kept(0.01, false, false));
   build.plants = {plant(1), plant(2), plant(3)};
   build.crew = {crew("springtail"), crew("dwarf-isopod")};

@@ -8,6 +8,7 @@
 #include "climate_builds.h"
 #include "living.h"
 #include "plan/plan.h"
+#include "unfit.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;
@@ -86,7 +87,7 @@ Build hand_misted_box() {
 
 // Plants that are unsafe, too delicate, too hot and too cold, in places that they cannot have.
 Build ill_planted_box() {
-  Build build = box_build();
+  Build build = weighed_box();
   Plant risky = plant("risky", "upright"), huge = plant("huge", "upright");
   risky.robustness = known(1);
   risky.warmest = known(Celsius{20});
@@ -108,7 +109,8 @@ Build ill_planted_box() {
 KeptAnimal rough_animal(const std::string& diet) {
   KeptAnimal kept = animal(diet, diet);
   kept.facts.digs = known(true);
-  kept.facts.group = known<std::string>("tree frog");
+  kept.facts.body.skin_takes_up = known(true);
+  kept.facts.humidity = known(Range<Fraction>{{0.4}, {0.5}});
   kept.facts.day = known(Range<Celsius>{{24}, {26}});
   kept.facts.night = known(Range<Celsius>{{18}, {20}});
   kept.facts.floor_length = kept.facts.floor_width = kept.facts.headroom =
@@ -127,6 +129,9 @@ Build ill_peopled_box(BuildKind kind) {
   Build build = ill_planted_box();
   build.kind = kind;
   build.kept = {rough_animal("herbivore"), rough_animal("omnivore"), rough_animal("carnivore")};
+  build.kept[0].juvenile = true;
+  build.kept[0].facts.digs.reset();
+  build.kept[0].mass = Kilograms{0.004};
   build.crew = {crew({10}, {20}), crew({30}, {40})};
   return build;
 }
@@ -148,6 +153,8 @@ std::vector<Build> broken_builds() {
   undrained.layers.drainage.kind = DrainageKind::none;
   thin.enclosure.stand_rating = make_plan(thin).mass.wet.high * 1.1;
   std::vector<Build> all = climate_broken();
+  const auto unfit = unfit_builds();
+  all.insert(all.end(), unfit.begin(), unfit.end());
   const std::vector<Build> others{flawed_box(),
                                   badly_dated_box(),
                                   bare_box(),
@@ -202,6 +209,11 @@ TEST_CASE("no stop stands on memory alone") {
       INFO(finding.rule);
       CHECK(all.at("findings." + finding.rule + ".source").find("from memory") ==
             std::string::npos);
+      for (const auto& [slot, value] : finding.args) {
+        if (slot != "source") continue;
+        CHECK(std::get<std::string>(value).find("from memory") == std::string::npos);
+        CHECK_FALSE(std::get<std::string>(value).empty());
+      }
     }
   }
 }
