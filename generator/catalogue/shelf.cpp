@@ -86,7 +86,8 @@ class Cutter {
     entry_ = nullptr;
     shelf_ = found == shelves_.end() ? nullptr : *found;
     elsewhere_ = !shelf_ && shelves_.size() > 1;
-    const bool alone = trimmed(text) == name + ':';
+    const std::string line = trimmed(text);
+    const bool alone = line == name + ':' || line == name + ": {}";
     if ((shelf_ && alone) || elsewhere_) return;
     fault(text, shelves_.front()->section + ": alone on a line");
   }

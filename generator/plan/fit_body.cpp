@@ -12,6 +12,7 @@ constexpr int most_wear = 5;
 constexpr int many_animals = 4;
 constexpr double young_share = 1.0 / 3;
 constexpr Kilograms heavy_climber{0.050};
+constexpr int heavy_wear = 4;
 constexpr Kilograms grades[] = {{0.005}, {0.010}, {0.050}, {0.300}};
 
 int grade_of(Kilograms mass) {
@@ -131,9 +132,10 @@ bool eats_insects(const KeptAnimal& animal) {
 
 bool heavy_clawed_climber(const KeptAnimal& animal) {
   if (!holds(animal.facts.claws)) return false;
-  const auto mass = grown_mass(animal);
-  if (mass) return *mass > heavy_climber;
-  return animal.facts.wear && animal.facts.wear->value >= 4;
+  const auto& mass = animal.facts.mass;
+  const bool known = animal.mass || (mass && !mass->origin.from_memory());
+  if (known && *grown_mass(animal) > heavy_climber) return true;
+  return animal.facts.wear && animal.facts.wear->value >= heavy_wear;
 }
 
 bool out_of_reach(const Build& build, const PlantUse& plant, const KeptAnimal& animal) {

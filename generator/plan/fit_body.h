@@ -24,7 +24,8 @@ std::optional<int> wear_now(const KeptAnimal&);
 
 bool eats_insects(const KeptAnimal&);
 
-// Climbs with claws and weighs more than 50 g grown.
+// Climbs with claws and weighs more than 50 g grown, or leaves wear of grade 4 or more; a mass that
+// is only from memory is not counted on.
 bool heavy_clawed_climber(const KeptAnimal&);
 
 // A plant is out of an animal's reach when its foot is further than one grown body length from
