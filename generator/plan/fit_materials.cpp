@@ -6,7 +6,8 @@ namespace {
 
 // Rough stone under the separator touches nobody.
 bool covered(const Build& build, const HazardousMaterial& material) {
-  return material.hazard.kind == "rough-stone" && material.use == "drainage" && build.layers.separator;
+  return material.hazard.kind == "rough-stone" && material.use == "drainage" &&
+         build.layers.separator;
 }
 
 // By its mouth or by its skin, whichever weighs more.

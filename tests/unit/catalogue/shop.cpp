@@ -35,7 +35,7 @@ materials:
     name: shop chips
     role: substrate
     facts:
-      - {from: shop-card, dry_density: 200 kg/m3, hazards: [resin]}
+      - {from: shop-card, dry_density: 200 kg/m3, hazards: [resinous-wood]}
 mixes:
   shop-mix:
     name: shop mix
@@ -64,7 +64,7 @@ crew:
   CHECK_FALSE(read_plant(c, "ficus-pumila").value->robustness);
   CHECK(c.plants.renamed("shop-fig") == "ficus-pumila");
   CHECK(read_animal(c, "shop-gecko").value->body.skin_takes_up->value == false);
-  CHECK(read_material(c, "shop-chips").value->hazards[0].kind == "resin");
+  CHECK(read_material(c, "shop-chips").value->hazards[0].kind == "resinous-wood");
   CHECK(c.mixes.at("shop-mix").parts.size() == 2);
   CHECK(read_crew(c, "shop-springtail").value->group->value == "springtail");
   CHECK(read_source(c, "shop-card").value->title == "plant cards");

@@ -126,7 +126,8 @@ inline std::vector<Build> leaky_builds() {
 inline std::vector<Build> ill_supplied_builds() {
   std::vector<Build> all(3, gecko_box());
   all[0].kept[0].facts.body.skin_takes_up = known(true);
-  for (const char* kind : {"copper", "galvanised", "stainless", "brass", "resinous-wood", "rough-stone", "fertiliser-salts"}) {
+  for (const char* kind : {"copper", "galvanised", "stainless", "brass", "resinous-wood",
+                           "rough-stone", "fertiliser-salts"}) {
     all[0].hazardous.push_back(hazardous_material(kind));
   }
   all[1].crew = all[2].crew = {wood_lice()};
