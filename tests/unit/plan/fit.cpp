@@ -53,10 +53,21 @@ TEST_CASE("poison weighs by what the animal eats") {
 }
 
 TEST_CASE("a poison, or an appetite, known from memory alone stops nothing") {
-  Build build = hazardous("herbivore", "latex-sap", "from memory");
+  Build build = hazardous("herbivore", "calcium-oxalate", "from memory");
   CHECK(weight_of(plant_fit(build), "plant-poisons-browser") == Weight::caution);
-  build = hazardous("herbivore", "latex-sap", "common practice");
+  build = hazardous("herbivore", "calcium-oxalate", "common practice");
   build.kept[0].facts.browses->origin = {"from memory"};
+  CHECK(weight_of(plant_fit(build), "plant-poisons-browser") == Weight::caution);
+}
+
+TEST_CASE("the known cause weighs in place of what poison lists say, with their source") {
+  Build build = hazardous("omnivore", "toxic-if-eaten", "aspca-cats");
+  CHECK(weight_of(plant_fit(build), "plant-harms-nibbler") == Weight::caution);
+  build.plants[0].facts.hazards.push_back({"calcium-oxalate", {"from memory"}});
+  CHECK(weight_of(plant_fit(build), "plant-harms-nibbler") == Weight::note);
+  build.kept[0].facts.browses = known<std::string>("yes");
+  CHECK(weight_of(plant_fit(build), "plant-poisons-browser") == Weight::stop);
+  build.plants[0].facts.hazards[0].origin = {"from memory"};
   CHECK(weight_of(plant_fit(build), "plant-poisons-browser") == Weight::caution);
 }
 
@@ -65,10 +76,10 @@ TEST_CASE("spines weigh by what lands on them, sap by the skin that takes it up"
   CHECK(weight_of(plant_fit(build), "plant-sharp") == Weight::caution);
   build.kept[0].facts.wear = known(1);
   CHECK(weight_of(plant_fit(build), "plant-sharp") == Weight::note);
-  build = hazardous("insectivore", "latex-sap", "common practice");
+  build = hazardous("insectivore", "caustic-latex", "common practice");
   CHECK_FALSE(weight_of(plant_fit(build), "plant-irritates-skin"));
   build.kept[0].facts.body.skin_takes_up = known(true);
-  CHECK(weight_of(plant_fit(build), "plant-irritates-skin") == Weight::caution);
+  CHECK(weight_of(plant_fit(build), "plant-irritates-skin") == Weight::stop);
 }
 
 TEST_CASE("a finding on a plant names the plant's source beside that of the rule") {

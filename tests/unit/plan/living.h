@@ -89,6 +89,7 @@ inline Furnishing bowl(Position at) {
   thing.id = "bowl", thing.kind = "water-bowl";
   thing.at = at;
   thing.diameter = 120_mm;
+  thing.where = place(41, 5);
   return thing;
 }
 
