@@ -81,7 +81,7 @@ struct Catalogue {
 Outcome<Catalogue> read_catalogue(World&);
 
 // Adds the entries of a shop's own file; one of an id that is there takes its place. The file may
-// hold any of the sections sources, materials, mixes, animals, plants and crew. Every entry of it is
+// hold any of the sections sources, materials, mixes, animals, plants and crew. Every entry is
 // read, so that each mistake is reported at its line.
 std::vector<Diagnostic> add_entries(Catalogue&, const std::string& file, const std::string& text);
 

@@ -80,6 +80,7 @@ std::string of(const Opening& o) {
   std::string out = "opening " + o.name + ' ' + std::string(name_of(o.at)) +
                     (o.door ? " door" : "") + (o.mesh ? " mesh" : "");
   if (o.lower_edge) out += " at " + number(o.lower_edge->v) + " mm";
+  if (o.gap) out += " gap " + number(o.gap->v) + " mm";
   return out + " gross " + number(o.gross.v) + " free " + number(o.free.v) + " m2\n";
 }
 
@@ -156,6 +157,8 @@ std::string dump(const Build& b) {
   for (const auto& s : b.standing) out += of(s);
   out += line("kind", name_of(b.kind));
   for (const auto& a : b.kept) out += "animal " + std::to_string(a.count) + ' ' + a.facts.id + '\n';
+  for (const auto& h : b.hazardous)
+    out += line("hazardous", h.use + ' ' + h.material + ' ' + h.hazard.kind);
   for (const auto& u : b.unknowns) out += of(u);
   for (const auto& a : b.assumed)
     out += "assumed " + a.key + ' ' + a.value + " from " + a.from + '\n';

@@ -4,6 +4,7 @@
 #include "plan/fit.h"
 #include "plan/fit_body.h"
 #include "plan/fit_weight.h"
+#include "plan/placement_constants.h"
 
 namespace loamsheet {
 namespace {
@@ -122,6 +123,11 @@ Found irritant(const Pair& pair) {
   return worst(pair, {skin_gravity, skin_origins}, "plant-irritates-skin");
 }
 
+// What is grown to be eaten is none the worse for it.
+bool grazed(const Pair& pair) {
+  return browses(pair.animal) == "yes" && holds(pair.plant.facts.edible);
+}
+
 // Too delicate is a risk that may be taken; two grades short under a heavy climber's claws is a
 // plant lost. One that bears the animal as it is now is outgrown later.
 Found delicate(const Pair& pair) {
@@ -130,6 +136,9 @@ Found delicate(const Pair& pair) {
   if (!robustness || !wear || robustness->value >= wear->value) return {};
   if (out_of_reach(pair.build, pair.plant, pair.animal)) return {};
   const Origins origins{robustness->origin, wear->origin};
+  if (grazed(pair)) {
+    return {about(pair, Weight::note, "plant-grazed", {pair.plant.facts.edible->origin})};
+  }
   const bool outgrown = robustness->value >= wear_now(pair.animal).value_or(wear->value);
   const bool lost = wear->value - robustness->value >= 2 && heavy_clawed_climber(pair.animal);
   const Weight weight = lost && !outgrown ? held(Weight::stop, origins) : Weight::caution;
@@ -174,9 +183,19 @@ bool wants_wet(const Plant& plant) {
   return roots || (plant.humidity && plant.humidity->value >= Fraction{0.60});
 }
 
-Found wrong_build(const PlantUse& use, BuildKind kind) {
-  const bool wet_build = kind == BuildKind::humid || kind == BuildKind::semi_aquatic;
-  const bool dry = is_dry(kind) && wants_wet(use.facts), wet = wet_build && wants_dry(use.facts);
+// By its kind, or by the air that an animal is kept in.
+bool stands_wet(const Build& build) {
+  const bool damp = std::any_of(build.kept.begin(), build.kept.end(), [](const KeptAnimal& animal) {
+    const auto& humidity = animal.facts.humidity;
+    return humidity && humidity->value.low >= constants::damp_air;
+  });
+  return build.kind == BuildKind::humid || build.kind == BuildKind::semi_aquatic ||
+         (damp && !is_dry(build.kind));
+}
+
+Found wrong_build(const PlantUse& use, const Build& build) {
+  const bool dry = is_dry(build.kind) && wants_wet(use.facts);
+  const bool wet = stands_wet(build) && wants_dry(use.facts);
   if (!dry && !wet) return {};
   return {{Weight::caution,
            dry ? "plant-too-dry" : "plant-too-wet",
@@ -224,7 +243,7 @@ Suitability suitability(const Build& build, const PlantUse& plant) {
       append(result.reasons, rule(pair));
     }
   }
-  append(result.reasons, wrong_build(plant, build.kind));
+  append(result.reasons, wrong_build(plant, build));
   std::stable_sort(result.reasons.begin(), result.reasons.end(),
                    [](const Finding& a, const Finding& b) { return a.weight < b.weight; });
   result.suits = verdict(result.reasons);

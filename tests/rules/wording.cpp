@@ -102,9 +102,11 @@ TEST_CASE("no sheet shows an unknown sentence or an unfilled slot") {
 TEST_CASE("templates hold no sentence that nothing names") {
   std::string code;
   for (const auto& file : tree::files("generator", {".cpp", ".h"})) code += tree::text_of(file);
-  // Tasks are named by the rules, which are data: "  leak-test: {...}".
-  for (const auto& line : tree::lines_of(tree::root / "templates/tasks.yaml")) {
-    if (line.starts_with("  ")) code += '"' + line.substr(2, line.find(':') - 2) + '"';
+  // Tasks and hazards are named by the rules, which are data: "  leak-test: {...}".
+  for (const char* rules : {"templates/tasks.yaml", "templates/hazards.yaml"}) {
+    for (const auto& line : tree::lines_of(tree::root / rules)) {
+      if (line.starts_with("  ")) code += '"' + line.substr(2, line.find(':') - 2) + '"';
+    }
   }
   const Wording wording = english();
   for (const auto& [name, sentence] : wording.sentences()) {

@@ -151,6 +151,28 @@ TEST_CASE("poison out of a browser's reach is worth a note") {
   CHECK_FALSE(weight_of(plant_fit(build), "plant-poisons-browser"));
 }
 
+TEST_CASE("food plants are grazed rather than too delicate") {
+  Build build = sturdy(1, 5, true, "common practice");
+  build.plants[0].facts.edible = known(true);
+  CHECK(weight_of(plant_fit(build), "plant-too-delicate") == Weight::caution);
+  build.kept[0].facts.browses = known<std::string>("yes");
+  CHECK(weight_of(plant_fit(build), "plant-grazed") == Weight::note);
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-too-delicate"));
+}
+
+TEST_CASE("a plant of dry places rots in the air of a damp temperate build, too") {
+  Build build = weighed_box();
+  build.kind = BuildKind::temperate;
+  build.kept.push_back(animal("salamander", "insectivore"));
+  build.kept[0].facts.humidity = known(Range<Fraction>{{0.75}, {1}});
+  Plant arid = plant("arid", "succulent");
+  arid.moisture = known<std::string>("dry"), arid.humidity = known(Fraction{0.2});
+  add(build, arid);
+  CHECK(weight_of(plant_fit(build), "plant-too-wet") == Weight::caution);
+  build.kept[0].facts.humidity->value.low = {0.4};
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-too-wet"));
+}
+
 TEST_CASE("a young animal's plants are outgrown before they are broken") {
   Build build = sturdy(1, 4, false, "common practice");
   KeptAnimal& gecko = build.kept[0];

@@ -99,6 +99,10 @@ Build ill_planted_box() {
   huge.coldest = known(Celsius{26});
   add(build, risky, 3);
   add(build, huge, 2);
+  Plant food = plant("food", "rosette");
+  food.robustness = known(1);
+  food.edible = known(true);
+  add(build, food);
   build.furnishings = {bowl({700, 200, 0})};
   build.plants[0].pinned = Point{700, 200};
   build.plants[1].pinned = Point{720, 200};
