@@ -92,13 +92,13 @@ void add_filters(CLI::App& app, Options& o) {
 
 void add_lookup(CLI::App& app, Options& o) {
   app.add_option("SHELF", o.lookup.shelf, join(shelf_names(), ", "))
-      ->required()
       ->check(CLI::IsMember(shelf_names()));
   app.add_option("ID", o.lookup.id, "one entry, in full");
   add_filters(app, o);
   app.add_option("--format", o.format, "text, json or csv")
       ->check(CLI::IsMember({"text", "json", "csv"}));
-  app.add_flag("--origins", o.lookup.origins, "count where the facts are from");
+  app.add_flag("--origins", o.lookup.origins,
+               "count where the facts are from, of a shelf or of all");
 }
 
 void add_begin(CLI::App& app, Options& o) {

@@ -58,6 +58,10 @@ class Looking {
     return {print(entries), sink_.take()};
   }
 
+  // What stands on the shelf; reference rows count, too.
+  std::vector<Looked> all() { return entries_of(shelf_of(catalogue_, ask_.shelf).ids()); }
+  Sink& sink() { return sink_; }
+
  private:
   std::vector<Looked> one() {
     const auto id = present_id(catalogue_, ask_.shelf, ask_.id, sink_);
@@ -220,6 +224,26 @@ std::vector<Diagnostic> misplaced(const LookupAsk& ask) {
   return {};
 }
 
+// The origins of every fact, shelf by shelf and together.
+Outcome<std::string> origins_of_all(const Catalogue& catalogue, const Wording& words,
+                                    const LookupAsk& ask) {
+  Sink sink;
+  std::vector<ShelfLooked> shelves;
+  std::vector<Looked> together;
+  for (const std::string& name : shelf_names()) {
+    LookupAsk of_shelf = ask;
+    of_shelf.shelf = name;
+    Looking looking(catalogue, words, of_shelf);
+    shelves.emplace_back(name, looking.all());
+    sink.add(looking.sink().take());
+    const auto& entries = shelves.back().second;
+    together.insert(together.end(), entries.begin(), entries.end());
+  }
+  shelves.emplace_back(words.say("lookup.all"), std::move(together));
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {print_origins({catalogue, words, ask}, shelves), sink.take()};
+}
+
 }  // namespace
 
 const std::vector<std::string>& shelf_names() {
@@ -229,6 +253,11 @@ const std::vector<std::string>& shelf_names() {
 
 Outcome<std::string> look_up(const Catalogue& catalogue, const Wording& words,
                              const LookupAsk& ask) {
+  if (ask.shelf.empty() && ask.origins) return origins_of_all(catalogue, words, ask);
+  if (ask.shelf.empty()) {
+    return failure<std::string>({.message = "nothing is said of what to look up",
+                                 .expected = "one of " + join(shelf_names(), ", ")});
+  }
   auto slips = misplaced(ask);
   if (!slips.empty()) return {std::nullopt, std::move(slips)};
   return Looking(catalogue, words, ask).answer();

@@ -26,7 +26,7 @@ struct LookupFilter {
 };
 
 struct LookupAsk {
-  std::string shelf;  // plants, animals, crew, materials
+  std::string shelf;  // plants, animals, crew, materials; may be empty with `origins`
   std::string id;     // one entry in full; may be empty
   LookupFilter filter;
   std::string format = "text";  // text, json, csv

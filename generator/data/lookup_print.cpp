@@ -95,6 +95,17 @@ Origins count(const std::vector<Looked>& entries) {
   return n;
 }
 
+Json json_of(const Origins& n) {
+  return {{"published", n.published}, {"common_practice", n.practice}, {"from_memory", n.memory}};
+}
+
+std::string words_of(const Wording& words, const Origins& n, int entries) {
+  return words.say("lookup.origins", {{"entries", entries},
+                                      {"published", n.published},
+                                      {"practice", n.practice},
+                                      {"memory", n.memory}});
+}
+
 Json json_of(const Looked& entry) {
   Json facts = Json::object();
   for (const Stated& f : entry.facts) facts[f.key] = {{"value", f.value}, {"from", f.from}};
@@ -139,17 +150,21 @@ std::string print_entry(const Printed& p, const Looked& entry) {
 }
 
 std::string print_origins(const Printed& p, const std::vector<Looked>& entries) {
-  const Origins n = count(entries);
-  if (p.ask.format == "json") {
-    const Json counts{
-        {"published", n.published}, {"common_practice", n.practice}, {"from_memory", n.memory}};
-    return Json({{"loamsheet", LOAMSHEET_VERSION}, {p.ask.shelf, counts}}).dump(2) + '\n';
+  return print_origins(p, std::vector<ShelfLooked>{{p.ask.shelf, entries}});
+}
+
+std::string print_origins(const Printed& p, const std::vector<ShelfLooked>& shelves) {
+  Json counts{{"loamsheet", LOAMSHEET_VERSION}};
+  std::string lines;
+  for (const auto& [shelf, entries] : shelves) {
+    const Origins n = count(entries);
+    counts[shelf] = json_of(n);
+    const std::string said = words_of(p.words, n, static_cast<int>(entries.size()));
+    const bool alone = shelves.size() == 1;
+    lines += alone ? said : p.words.say("lookup.origins-of", {{"shelf", shelf}, {"counts", said}});
+    lines += '\n';
   }
-  return p.words.say("lookup.origins", {{"entries", static_cast<int>(entries.size())},
-                                        {"published", n.published},
-                                        {"practice", n.practice},
-                                        {"memory", n.memory}}) +
-         '\n';
+  return p.ask.format == "json" ? counts.dump(2) + '\n' : lines;
 }
 
 std::string print_json(const Printed& p, const std::vector<Looked>& entries) {

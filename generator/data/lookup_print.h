@@ -1,6 +1,7 @@
 // lookup_print: entries of the catalogue as text, JSON and CSV.
 #pragma once
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "data/lookup.h"
@@ -19,8 +20,10 @@ std::string print_table(const Printed&, const std::vector<Looked>&);
 // Every fact with the source behind it.
 std::string print_entry(const Printed&, const Looked&);
 
-// How many of the facts are published, common practice and from memory.
+// How many of the facts are published, common practice and from memory; shelf by shelf.
+using ShelfLooked = std::pair<std::string, std::vector<Looked>>;
 std::string print_origins(const Printed&, const std::vector<Looked>&);
+std::string print_origins(const Printed&, const std::vector<ShelfLooked>&);
 
 std::string print_json(const Printed&, const std::vector<Looked>&);
 

@@ -131,6 +131,8 @@ Looked stated(const Animal& a, const Wording& words) {
   s.fact("day_c", a.day).fact("basking_c", a.basking).fact("night_c", a.night);
   s.fact("warmest_c", a.warmest);
   s.fact("humidity_pct", a.humidity).fact("uv_zone", a.uv_zone).fact("permit", a.permit);
+  s.fact("skin_takes_up", a.body.skin_takes_up).fact("moults_bare", a.body.moults_bare);
+  s.fact("thickness_pct", a.body.thickness);
   return s.take();
 }
 
@@ -138,7 +140,7 @@ Looked stated(const CrewSpecies& c, const Wording& words) {
   Stating s(c.id, c.name, words);
   s.fact("group", c.group).fact("needs", c.needs).fact("diet", c.diet).fact("protein", c.protein);
   s.fact("coldest_c", c.coldest).fact("warmest_c", c.warmest);
-  s.fact("density_per_m2", c.density).fact("caution", c.caution);
+  s.fact("density_per_m2", c.density).fact("harasses", c.harasses).fact("caution", c.caution);
   Looked looked = s.take();
   looked.reference = c.reference;
   return looked;

@@ -158,12 +158,31 @@ Found laying(const Build& build, const KeptAnimal& animal) {
   return {std::move(found)};
 }
 
+// What digs under a stone brings it down on itself.
+Found undermined(const Build& build, const KeptAnimal& animal) {
+  Found all;
+  if (!holds(animal.facts.digs)) return all;
+  for (const Furnishing& stone : build.furnishings) {
+    const auto& standing = build.standing;
+    const bool loose = std::any_of(standing.begin(), standing.end(), [&](const Standing& s) {
+      return s.id == stone.id && !s.on_base;
+    });
+    if (stone.kind != "stone" || !loose) continue;
+    all.push_back({Weight::caution,
+                   "stone-undermined",
+                   stone.where,
+                   {{"animal", animal.facts.name}, {"thing", stone.id}}});
+  }
+  return all;
+}
+
 }  // namespace
 
 Found furniture_fit(const Build& build) {
   Found all;
   for (const KeptAnimal& animal : build.kept) {
-    for (const auto rule : {hides, basking, way_out, laying}) append(all, rule(build, animal));
+    for (const auto rule : {hides, basking, way_out, laying, undermined})
+      append(all, rule(build, animal));
   }
   append(all, bowls(build));
   return all;

@@ -201,6 +201,19 @@ TEST_CASE("who digs to lay has a box or deep damp soil") {
   CHECK(furniture_fit(build).empty());
 }
 
+TEST_CASE("what digs is not given a stone to bring down") {
+  Build build = gecko_box();
+  build.furnishings.push_back(thing("stone", {700, 200}));
+  build.standing.push_back(block({700, 200}, {0.01}, 100_mm));
+  build.standing.back().id = "stone";
+  build.standing.back().on_base = false;
+  CHECK(furniture_fit(build).empty());
+  build.kept[0].facts.digs = known(true);
+  CHECK(weight_of(furniture_fit(build), "stone-undermined") == Weight::caution);
+  build.standing.back().on_base = true;
+  CHECK(furniture_fit(build).empty());
+}
+
 TEST_CASE("gaps are held against the smallest animal") {
   Build build = gecko_box();  // 180 mm long: nothing under 9 mm lets it out
   build.enclosure.openings[0].gap = 8.9_mm;

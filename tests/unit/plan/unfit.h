@@ -107,6 +107,11 @@ inline std::vector<Build> unfurnished_builds() {
   all[0].furnishings = {bowl({450, 225, 0})};
   all[0].furnishings[0].depth = 150_mm;
   all[0].water_area = WaterArea{WaterArea::Side::left, {0.3}, 100_mm};
+  all[1].furnishings.push_back(thing("stone", {400, 200}));
+  all[1].standing.push_back(block({700, 200}, {0.01}, 100_mm));
+  all[1].standing.back().id = "stone";
+  all[1].standing.back().on_base = false;
+  all[1].kept[0].facts.digs = known(true);
   all[1].lamps = {heat_lamp(800)};
   all[2].lamps = {heat_lamp(150)};
   return all;
