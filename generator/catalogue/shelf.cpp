@@ -85,11 +85,13 @@ class Cutter {
                                     [&](const Shelf* shelf) { return shelf->section == name; });
     entry_ = nullptr;
     shelf_ = found == shelves_.end() ? nullptr : *found;
-    elsewhere_ = !shelf_ && shelves_.size() > 1;
+    elsewhere_ = !shelf_ && !name.empty() && shelves_.size() > 1;
     const std::string line = trimmed(text);
     const bool alone = line == name + ':' || line == name + ": {}";
     if ((shelf_ && alone) || elsewhere_) return;
-    fault(text, shelves_.front()->section + ": alone on a line");
+    const bool one = shelves_.size() == 1;
+    fault(text, one ? shelves_.front()->section + ": alone on a line"
+                    : "the name of a section, such as plants: alone on a line");
   }
 
   void start(std::string_view text) {

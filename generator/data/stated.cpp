@@ -1,5 +1,7 @@
 #include "data/stated.h"
 
+#include <algorithm>
+
 #include "base/text.h"
 
 namespace loamsheet {
@@ -83,11 +85,17 @@ class Stating {
   Looked looked_;
 };
 
+// "none-known" reads "none known", which promises nothing.
+std::string with_blanks(std::string kind) {
+  std::replace(kind.begin(), kind.end(), '-', ' ');
+  return kind;
+}
+
 Stated stated_hazards(const std::vector<Hazard>& hazards) {
   Stated all{"hazards", Json::array(), "", {}};
   for (const Hazard& hazard : hazards) {
     all.value.push_back(hazard.kind);
-    all.shown += (all.shown.empty() ? "" : ", ") + hazard.kind;
+    all.shown += (all.shown.empty() ? "" : ", ") + with_blanks(hazard.kind);
     all.from.push_back(hazard.origin.name);
   }
   return all;

@@ -238,8 +238,9 @@ TEST_CASE("what stands takes floor and height by its kind") {
   - {id: bowl, kind: water-bowl, at: [50 cm, 12 cm], diameter: 12 cm, depth: 3 cm}
   - {id: shelf, kind: ledge, at: [30 cm, 40 cm, 35 cm], width: 25 cm, depth: 10 cm,
      fixed_by: magnet}
+  - {id: sun, kind: basking-spot, at: [40 cm, 20 cm], width: 15 cm, depth: 10 cm}
 )");
-  REQUIRE(b.standing.size() == 3);  // the shelf is fixed
+  REQUIRE(b.standing.size() == 3);  // the shelf is fixed, the basking spot a place
   CHECK(b.standing[0].base.v == Approx(0.036));
   CHECK(b.standing[0].height == 12_cm);
   CHECK(b.standing[1].base.v == Approx(0.015));

@@ -1,8 +1,11 @@
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "builds.h"
+#include "climate_builds.h"
 #include "plan/balance.h"
 #include "plan/climate.h"
+#include "plan/plan.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;
@@ -27,6 +30,22 @@ Build heated(double watts, bool thermostat) {
 }
 
 }  // namespace
+
+TEST_CASE("what basks under its own lamp bears a tank as cool as its night") {
+  const auto cold = [](double celsius, bool lamp) {
+    Build build = room_of(celsius, 0.5);
+    KeptAnimal& dragon = build.kept.front();
+    dragon.facts.day = Fact<Range<Celsius>>{{{30}, {34}}, {"common practice"}};
+    dragon.facts.basking = Fact<Range<Celsius>>{{{38}, {42}}, {"common practice"}};
+    if (lamp) build.lamps.push_back(uv_lamp(0));
+    const Plan plan = make_plan(build);
+    return std::any_of(plan.findings.begin(), plan.findings.end(),
+                       [](const Finding& f) { return f.rule == "too-cold"; });
+  };
+  CHECK(cold(26, false));
+  CHECK_FALSE(cold(26, true));
+  CHECK(cold(12, true));
+}
 
 TEST_CASE("a thermostat holds the band and uses only what that takes") {
   const Build build = heated(400, true);
