@@ -32,7 +32,7 @@ const Floor& floor_of(const std::string& kind) {
         50_mm,
         60_mm,
         90_mm,
-        {"folsomia-candida", "porcellio-scaber"}}},
+        {"folsomia-candida", "armadillidium-vulgare"}}},
       {"arid", {"arid-sand", "", 0_mm, 80_mm, 120_mm, {"armadillidium-vulgare"}, false}},
       {"burrowing", {"burrow-clay", "", 0_mm, 120_mm, 150_mm, {"armadillidium-vulgare"}, false}},
       {"semi-aquatic",
@@ -41,6 +41,7 @@ const Floor& floor_of(const std::string& kind) {
 }
 
 constexpr Millimetres litter_depth{10};
+constexpr Millimetres shallowest_bowl{5}, deepest_bowl{20};
 
 // Panes grow with the longest side (common practice for braced glass tanks).
 Millimetres pane(const TankSize& size) {
@@ -172,6 +173,20 @@ class Writing {
          {"water_area: {side: left, floor: 30 %, depth: " + cm(60_mm) + ", filter: yes}"});
   }
 
+  // Shallow enough for the smallest to stand in.
+  Millimetres bowl_depth() const {
+    if (!s_.animal || !s_.animal->length) return deepest_bowl;
+    const double half = std::floor(s_.animal->length->value.low.v / 2);
+    return std::clamp(Millimetres{half}, shallowest_bowl, deepest_bowl);
+  }
+
+  std::vector<std::string> laying_box(const std::string& at) const {
+    if (!s_.animal || !s_.animal->lays || s_.animal->lays->value != "soil") return {};
+    return {"  - {id: egg-box, kind: laying-box, " + at + ", width: " + cm(100_mm) +
+            ", depth: " + cm(80_mm) + ", height: " + cm(80_mm) +
+            ", mass: " + amount(Kilograms{0.4}) + ", stands_on: substrate}"};
+  }
+
   void furnishings() {
     const TankSize& t = s_.size;
     const auto at = [&](double x, double y) {
@@ -180,11 +195,13 @@ class Writing {
     const std::string hide = ", width: " + cm(100_mm) + ", depth: " + cm(80_mm) +
                              ", height: " + cm(60_mm) + ", mass: " + amount(Kilograms{0.5}) +
                              ", stands_on: substrate}";
-    part("furnishings",
-         {"furnishings:", "  - {id: cool-hide, kind: hide, " + at(0.25, 0.7) + hide,
-          "  - {id: warm-hide, kind: hide, " + at(0.75, 0.7) + hide,
-          "  - {id: bowl, kind: water-bowl, " + at(0.6, 0.25) + ", diameter: " + cm(80_mm) +
-              ", depth: " + cm(20_mm) + ", mass: " + amount(Kilograms{0.3}) + "}"});
+    std::vector<std::string> lines{
+        "furnishings:", "  - {id: cool-hide, kind: hide, " + at(0.25, 0.7) + hide,
+        "  - {id: warm-hide, kind: hide, " + at(0.75, 0.7) + hide,
+        "  - {id: bowl, kind: water-bowl, " + at(0.6, 0.25) + ", diameter: " + cm(80_mm) +
+            ", depth: " + cm(bowl_depth()) + ", mass: " + amount(Kilograms{0.3}) + "}"};
+    for (auto& line : laying_box(at(0.3, 0.25))) lines.push_back(std::move(line));
+    part("furnishings", lines);
   }
 
   void life() {
