@@ -21,7 +21,7 @@ class CatalogueReader {
     read_shelf_to("animals", out_.animals);
     read_shelf_to("plants", out_.plants);
     read_shelf_to("crew", out_.crew);
-    out_.groups = read_groups(world_, out_.sources, sink_);
+    read_shelf_to("groups", out_.groups);
     out_.hazards = read_hazards(world_, out_.sources, sink_);
     if (auto rules = taken(read_rules(world_), sink_)) out_.rules = std::move(*rules);
     if (sink_.failed()) return {std::nullopt, sink_.take()};

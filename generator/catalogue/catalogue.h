@@ -11,7 +11,6 @@
 #include "base/units.h"
 #include "base/world.h"
 #include "catalogue/fact.h"
-#include "catalogue/groups.h"
 #include "catalogue/hazards.h"
 #include "catalogue/rules.h"
 #include "catalogue/shelf.h"
@@ -71,8 +70,7 @@ struct Catalogue {
   std::map<std::string, LightClass> light;      // low, medium, high
   std::map<std::string, Fact<double>> spectra;  // umol m-2 s-1 for one lux, by kind of light
   std::map<std::string, Mix> mixes;
-  Shelf sources, materials, animals, plants, crew;
-  std::map<std::string, Body> groups;  // of animals
+  Shelf sources, materials, animals, plants, crew, groups;
   HazardRules hazards;
   TaskRules rules;
 };

@@ -1,11 +1,9 @@
 // groups: the bodies of kinds of animal (specs/catalogue/groups.yaml).
 #pragma once
-#include <map>
 #include <string>
 
 #include "base/diagnostic.h"
 #include "base/units.h"
-#include "base/world.h"
 #include "catalogue/fact.h"
 #include "catalogue/shelf.h"
 
@@ -17,10 +15,12 @@ struct Body {
   Known<Fraction> thickness;  // of what holds it back in a gap, by its length
 };
 
-// Each group by its name with hyphens: "dart-frog".
-std::map<std::string, Body> read_groups(World&, const Shelf& sources, Sink&);
+// Where bodies stand and what their facts may name.
+struct BodyShelves {
+  const Shelf &groups, &sources;
+};
 
 // The body of the group that an animal's entry names, "dart frog"; empty when nobody knows it.
-Body body_of(const std::map<std::string, Body>&, std::string group);
+Body read_body(const BodyShelves&, std::string group, Sink&);
 
 }  // namespace loamsheet

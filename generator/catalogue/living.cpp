@@ -119,11 +119,13 @@ Outcome<Living> read_living(const Place& place, const std::string& id) {
 }  // namespace
 
 Outcome<Animal> read_animal(const Catalogue& c, const std::string& id) {
-  auto animal = read_living<Animal>({c, c.animals, animal_keys()}, id);
-  if (animal && animal.value->group) {
-    animal.value->body = body_of(c.groups, animal.value->group->value);
+  Sink sink;
+  auto animal = taken(read_living<Animal>({c, c.animals, animal_keys()}, id), sink);
+  if (animal && animal->group) {
+    animal->body = read_body({c.groups, c.sources}, animal->group->value, sink);
   }
-  return animal;
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(animal), sink.take()};
 }
 
 Outcome<Plant> read_plant(const Catalogue& c, const std::string& id) {
