@@ -11,7 +11,9 @@ std::optional<Node> read_entry(const Shelf& shelf, const std::string& id,
     sink.add({.where = whole_file(shelf.file), .message = "there is no '" + id + "'"});
     return std::nullopt;
   }
-  auto tree = taken(read_document(shelf.document(id), shelf.at(id).file, table), sink);
+  const std::string document = shelf.section + ":\n" + shelf.at(id).text;
+  const int first_line = shelf.at(id).line - 1;
+  auto tree = taken(read_document(document, shelf.at(id).file, table, first_line), sink);
   const Node* node = tree ? tree->find(shelf.section + '.' + id) : nullptr;
   return node ? std::optional<Node>(*node) : std::nullopt;
 }

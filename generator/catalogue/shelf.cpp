@@ -139,13 +139,6 @@ std::optional<std::string> Shelf::renamed(const std::string& former) const {
   return std::nullopt;
 }
 
-std::string Shelf::document(const std::string& id) const {
-  const auto found = entries.find(id);
-  if (found == entries.end()) return "";
-  const auto lines_before = static_cast<size_t>(std::max(0, found->second.line - 2));
-  return std::string(lines_before, '\n') + section + ":\n" + found->second.text;
-}
-
 void cut_into(const std::vector<Shelf*>& shelves, const std::string& file, std::string_view text,
               Sink& sink) {
   Cutter(shelves, file, sink).text(text);

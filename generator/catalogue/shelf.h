@@ -34,9 +34,6 @@ struct Shelf {
 
   // The id that a former name stands for now.
   std::optional<std::string> renamed(const std::string& former) const;
-
-  // A document that holds this entry alone, on the lines where it stands in the file.
-  std::string document(const std::string& id) const;
 };
 
 // The file specs/catalogue/SECTION.yaml. An error names a line that is not laid out as above.

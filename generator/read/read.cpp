@@ -73,9 +73,9 @@ Outcome<Spec> read_spec(World& world, const std::string& path, const std::string
 }
 
 Outcome<Node> read_document(std::string_view text, const std::string& file,
-                            std::span<const Key> table) {
+                            std::span<const Key> table, int first_line) {
   Complaints complaints;
-  const SourceText source(file, text);
+  const SourceText source(file, text, first_line);
   auto root = parsed(source, {table, Document::plain}, complaints);
   if (root && !table.empty()) complete(*root, table, complaints);
   return outcome(root ? std::move(*root) : Node{}, complaints);

@@ -28,9 +28,10 @@ struct Spec {
 // --profiles option; may be empty), then the program's own specs/profiles/.
 Outcome<Spec> read_spec(World&, const std::string& path, const std::string& shop_folder);
 
-// Any document that a table describes (catalogue files are read with it, too).
+// Any document that a table describes (catalogue files are read with it, too). It may be a part of
+// the file that starts on line `first_line`.
 Outcome<Node> read_document(std::string_view text, const std::string& file,
-                            std::span<const Key> table);
+                            std::span<const Key> table, int first_line = 1);
 
 // The JSON Schema (draft 2020-12) of a spec, and the key reference as Markdown.
 std::string spec_schema();

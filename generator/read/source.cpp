@@ -37,8 +37,8 @@ Diagnostic problem(Span where, std::string_view message, std::string_view hint) 
 
 }  // namespace
 
-SourceText::SourceText(std::string file, std::string_view text)
-    : file_(std::move(file)), text_(text) {
+SourceText::SourceText(std::string file, std::string_view text, int first_line)
+    : file_(std::move(file)), text_(text), first_line_(first_line) {
   if (text_.starts_with(byte_order_mark)) text_.remove_prefix(byte_order_mark.size());
   starts_.push_back(0);
   for (size_t at = text_.find('\n'); at != std::string_view::npos; at = text_.find('\n', at + 1)) {
@@ -80,7 +80,7 @@ Span SourceText::span(size_t begin, size_t end) const {
   const std::string_view shown = line_at(begin);
   const size_t stop = std::clamp(end, begin, std::max(begin, starts_[line] + shown.size()));
   const int before = code_points_before(begin);
-  return {file_, static_cast<int>(line) + 1, before - code_points_before(starts_[line]) + 1,
+  return {file_, static_cast<int>(line) + first_line_, before - code_points_before(starts_[line]) + 1,
           std::max(1, code_points_before(stop) - before)};
 }
 

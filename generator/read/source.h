@@ -11,8 +11,9 @@ namespace loamsheet {
 
 class SourceText {
  public:
-  // `text` must outlive the source. A byte order mark is left out of all positions.
-  SourceText(std::string file, std::string_view text);
+  // `text` must outlive the source; it starts on line `first_line` of the file. A byte order mark is
+  // left out of all positions.
+  SourceText(std::string file, std::string_view text, int first_line = 1);
 
   const std::string& file() const { return file_; }
   std::string_view text() const { return text_; }
@@ -30,6 +31,7 @@ class SourceText {
 
   std::string file_;
   std::string_view text_;
+  int first_line_;
   std::vector<size_t> starts_;  // the first byte of every line
   std::vector<int> counts_;     // code points before every 64th byte
 };
