@@ -76,11 +76,11 @@ void clipped_line(Marks& out, const Region2& region, std::pair<Point, Point> end
   }
 }
 
-// A rounded stone: seven corners, none at the same distance.
+// A rounded stone: six corners, none at the same distance.
 Mark pebble(const Cell& cell, double radius) {
   Stroke stone{{}, true, pen::hatch};
-  for (int k = 0; k < 7; ++k) {
-    const double angle = 2 * pi * (k + jitter(cell.row, cell.column, 3)) / 7;
+  for (int k = 0; k < 6; ++k) {
+    const double angle = 2 * pi * (k + jitter(cell.row, cell.column, 3)) / 6;
     const double r = radius * (0.85 + 0.15 * jitter(cell.row * 7 + k, cell.column, 4));
     stone.points.push_back({cell.at.x + r * std::cos(angle), cell.at.y + r * std::sin(angle)});
   }
@@ -89,7 +89,7 @@ Mark pebble(const Cell& cell, double radius) {
 
 Marks pebbles(const Region2& region) {
   Marks out;
-  each_cell(region, {2.2, 0.9}, [&](const Cell& cell) {
+  each_cell(region, {2.7, 0.9}, [&](const Cell& cell) {
     const double room = depth_inside(cell.at, region) - 0.12;
     const double radius = cell.pitch * (0.30 + 0.13 * jitter(cell.row, cell.column, 1));
     if (std::min(radius, room) > 0.12) out.push_back(pebble(cell, std::min(radius, room)));
@@ -99,7 +99,7 @@ Marks pebbles(const Region2& region) {
 
 Marks fibres(const Region2& region) {
   Marks out;
-  each_cell(region, {2.0, 0.62}, [&](const Cell& cell) {
+  each_cell(region, {2.5, 0.62}, [&](const Cell& cell) {
     const double angle = (jitter(cell.row, cell.column, 1) - 0.5) * pi * 0.9;
     const double half = 0.35 + 0.35 * jitter(cell.row, cell.column, 2);
     const Point at{cell.at.x + (jitter(cell.row, cell.column, 3) - 0.5) * 1.1,
@@ -134,7 +134,7 @@ Marks clay(const Region2& region) {
 // A fallen leaf from the side: a low arch or a low bowl.
 Marks leaves(const Region2& region) {
   Marks out;
-  each_cell(region, {2.0, 0.5}, [&](const Cell& cell) {
+  each_cell(region, {2.5, 0.5}, [&](const Cell& cell) {
     const double half = 0.75 + 0.25 * jitter(cell.row, cell.column, 1);
     const double lift = jitter(cell.row, cell.column, 2) < 0.5 ? 0.32 : -0.32;
     const Point mid{cell.at.x, cell.at.y + lift};

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <optional>
 
@@ -18,6 +19,7 @@ const Pen circle_pen{0.25, 0, {}};
 
 struct Segment {
   Point from, to;
+  Box box = box_of(from, to);
 };
 
 Box grown(const Box& b, double by) {
@@ -54,8 +56,9 @@ struct Surroundings {
 };
 
 bool meets_any(const std::vector<Segment>& segments, const Box& box) {
-  return std::any_of(segments.begin(), segments.end(),
-                     [&](const Segment& s) { return segment_meets(s.from, s.to, box); });
+  return std::any_of(segments.begin(), segments.end(), [&](const Segment& s) {
+    return s.box.overlaps(box, 1e-9) && segment_meets(s.from, s.to, box);
+  });
 }
 
 class Placer {
@@ -143,17 +146,19 @@ class Placer {
            });
   }
 
-  std::optional<Place> look_at(const Numbered& n, Point at, double radius) const {
-    if (!is_free(at, radius)) return std::nullopt;
+  // The place with what it costs, if it is free and costs less than `limit`.
+  std::optional<Place> look_at(const Numbered& n, Point at, double radius, double limit) const {
     const bool at_symbol = stands_at(n, at, radius);
+    Place place{at, at_symbol, std::hypot(at.x - n.wanted.x, at.y - n.wanted.y)};
+    if (!at_symbol) place.cost += far_from_it;
+    if (place.cost >= limit || !is_free(at, radius)) return std::nullopt;
     if (!at_symbol) {
       const Point middle = leader(n, {at.x + 1e-9, at.y}, radius).to;
       if (std::hypot(middle.x - at.x, middle.y - at.y) < radius + 2 * leader_dot) return {};
       if (!leader_is_free(leader(n, at, radius))) return std::nullopt;
     }
-    const bool hides = meets_any(around_.lines, square_at(at, radius));
-    const double away = std::hypot(at.x - n.wanted.x, at.y - n.wanted.y);
-    return Place{at, at_symbol, away + (hides ? over_line : 0) + (at_symbol ? 0 : far_from_it)};
+    if (meets_any(around_.lines, square_at(at, radius))) place.cost += over_line;
+    return place.cost < limit ? std::optional(place) : std::nullopt;
   }
 
   std::optional<Place> best(const Numbered& n, double radius) const {
@@ -162,8 +167,8 @@ class Placer {
       for (int k = 0; k < (away == 0 ? 1 : turns); ++k) {
         const double angle = std::numbers::pi * (0.5 + 2.0 * k / turns);
         const Point at{n.wanted.x + away * std::cos(angle), n.wanted.y + away * std::sin(angle)};
-        const auto place = look_at(n, at, radius);
-        if (place && (!found || place->cost < found->cost - 1e-9)) found = place;
+        const double limit = found ? found->cost - 1e-9 : std::numeric_limits<double>::max();
+        if (const auto place = look_at(n, at, radius, limit)) found = place;
       }
     }
     return found;

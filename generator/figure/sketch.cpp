@@ -55,10 +55,7 @@ std::vector<Point> rectangle_points(const Box& b) {
 }
 
 Box box_of(Point a, Point b) {
-  Box box;
-  box.add(a);
-  box.add(b);
-  return box;
+  return {std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)};
 }
 
 Mark line(Point a, Point b, const Pen& pen) {
