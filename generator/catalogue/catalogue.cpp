@@ -1,5 +1,7 @@
 #include "catalogue/catalogue.h"
 
+#include <future>
+
 #include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
 #include "catalogue/file.h"
@@ -14,6 +16,7 @@ class CatalogueReader {
   explicit CatalogueReader(World& world) : world_(world) {}
 
   Outcome<Catalogue> read() {
+    auto rules = std::async(std::launch::async, [&] { return read_rules(world_); });
     read_shelf_to("sources", out_.sources);
     read_shelf_to("materials", out_.materials);
     read_light();
@@ -23,7 +26,7 @@ class CatalogueReader {
     read_shelf_to("crew", out_.crew);
     read_shelf_to("groups", out_.groups);
     out_.hazards = read_hazards(world_, out_.sources, sink_);
-    if (auto rules = taken(read_rules(world_), sink_)) out_.rules = std::move(*rules);
+    if (auto read = taken(rules.get(), sink_)) out_.rules = std::move(*read);
     if (sink_.failed()) return {std::nullopt, sink_.take()};
     return {std::move(out_), sink_.take()};
   }

@@ -1,5 +1,7 @@
 #include "job/job.h"
 
+#include <future>
+
 #include "calendar/calendar.h"
 #include "catalogue/style.h"
 #include "check/check.h"
@@ -15,9 +17,11 @@ namespace loamsheet {
 
 Outcome<Planned> plan_spec(World& world, const std::string& path, const std::string& profiles) {
   Sink sink;
+  auto looking_up = std::async(std::launch::async, [&] { return read_catalogue(world); });
   auto spec = taken(read_spec(world, path, profiles), sink);
-  if (!spec) return {std::nullopt, sink.take()};
-  auto catalogue = taken(named_catalogue(world, *spec), sink);
+  auto looked_up = taken(looking_up.get(), sink);
+  if (!spec || !looked_up) return {std::nullopt, sink.take()};
+  auto catalogue = taken(with_own_files(world, *spec, std::move(*looked_up)), sink);
   if (!catalogue) return {std::nullopt, sink.take()};
   auto stock = taken(named_stock(world, *spec), sink);
   auto build = taken(check(*spec, *catalogue, stock.value_or(std::nullopt)), sink);
@@ -55,8 +59,10 @@ Outcome<std::string> sheet_pdf(World& world, const Planned& p, const SheetOption
   auto drafted = taken(draft(world, p, options), sink);
   auto files = taken(attachments(world, p, options), sink);
   if (!drafted || !files) return {std::nullopt, sink.take()};
-  auto painted = taken(paint(drafted->pages, drafted->type), sink);
+  auto painting = std::async(std::launch::async,
+                             [&] { return paint(drafted->pages, drafted->type); });
   auto drawn = taken(draw_pdf(drafted->figures, drafted->type), sink);
+  auto painted = taken(painting.get(), sink);
   auto profile = world.read(world.data("fonts/sRGB.icc"));
   if (!painted || !drawn || !profile) return {std::nullopt, sink.take()};
   return finish({.painted = std::move(*painted),
@@ -77,14 +83,19 @@ Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
   Sink sink;
   const auto stamp = taken(stamp_of(world, p.build), sink);
   if (!stamp) return {std::nullopt, sink.take()};
+  auto scheduling = std::async(std::launch::async, [&] {
+    return std::pair{make_calendar(p.build, p.plan, p.wording, *stamp),
+                     numbers_json({p.build, p.plan, p.wording})};
+  });
   auto pdf = taken(sheet_pdf(world, p, options, *stamp), sink);
-  auto calendar = taken(make_calendar(p.build, p.plan, p.wording, *stamp), sink);
+  auto [dated, numbers] = scheduling.get();
+  auto calendar = taken(std::move(dated), sink);
   if (!pdf || !calendar) return {std::nullopt, sink.take()};
   const std::string stem = file_stem(p.build, options.customer_copy);
   std::vector<OutputFile> files;
   files.push_back({stem + ".pdf", std::move(*pdf)});
   files.push_back({stem + ".ics", std::move(*calendar)});
-  files.push_back({stem + ".json", numbers_json({p.build, p.plan, p.wording})});
+  files.push_back({stem + ".json", std::move(numbers)});
   return {std::move(files), sink.take()};
 }
 

@@ -19,14 +19,12 @@ void add_file(World& world, const Spec& spec, const Node& leaf, Catalogue& catal
 
 }  // namespace
 
-Outcome<Catalogue> named_catalogue(World& world, const Spec& spec) {
+Outcome<Catalogue> with_own_files(World& world, const Spec& spec, Catalogue catalogue) {
   Sink sink;
-  auto catalogue = taken(read_catalogue(world), sink);
-  const Node* files = spec.root.find("catalogue");
-  if (catalogue && files) {
-    for (const Node& leaf : files->items) add_file(world, spec, leaf, *catalogue, sink);
+  if (const Node* files = spec.root.find("catalogue")) {
+    for (const Node& leaf : files->items) add_file(world, spec, leaf, catalogue, sink);
   }
-  if (!catalogue || sink.failed()) return {std::nullopt, sink.take()};
+  if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(catalogue), sink.take()};
 }
 

@@ -10,8 +10,8 @@
 
 namespace loamsheet {
 
-// The program's catalogue with the additions that the spec names, later ones over earlier.
-Outcome<Catalogue> named_catalogue(World&, const Spec&);
+// The catalogue with the additions that the spec names, later ones over earlier.
+Outcome<Catalogue> with_own_files(World&, const Spec&, Catalogue);
 
 // The names of those files as the spec gives them.
 std::vector<std::string> catalogue_files(const Spec&);
