@@ -29,6 +29,14 @@ inline constexpr Fraction wet_air{0.70};
 inline constexpr double shortest_burst = 3;
 inline constexpr double fewest_pulls = 5;
 
+// Seconds that a pump's timer is set by, once a burst is so long that it does not matter. Common
+// practice.
+inline constexpr double timer_step = 5;
+inline constexpr double long_burst = 30;
+
+// Days that a timer is left as it was set. Common practice.
+inline constexpr int timer_days = 7;
+
 // Pulls of a trigger in one misting from which a hand tires. Common practice.
 inline constexpr double many_pulls = 60;
 

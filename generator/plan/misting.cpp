@@ -84,11 +84,13 @@ double tapered(const Routine& routine, int day) {
          (routine.tapered_by - routine.steady_until);
 }
 
+double rate_on(const Routine& routine, int day) {
+  return routine.first + (routine.later - routine.first) * tapered(routine, day);
+}
+
 double mistings_before(const Routine& routine, int day) {
   double sum = 0;
-  for (int d = routine.none_before; d < day; ++d) {
-    sum += routine.first + (routine.later - routine.first) * tapered(routine, d);
-  }
+  for (int d = routine.none_before; d < day; ++d) sum += rate_on(routine, d);
   return sum;
 }
 
@@ -115,6 +117,10 @@ int mistings_on(const Routine& routine, int day) {
   return whole(mistings_before(routine, day + 1)) - whole(mistings_before(routine, day));
 }
 
+int mistings_in_week(const Routine& routine, int day) {
+  return static_cast<int>(std::lround(rate_on(routine, day + constants::timer_days / 2)));
+}
+
 Fraction level_on(const Routine& routine, int day) {
   return routine.first_level + (routine.later_level - routine.first_level) * tapered(routine, day);
 }
@@ -131,8 +137,11 @@ Spray spray(const Misting& misting, Litres wanted, Litres most, int mistings) {
   const double limit = std::min(wanted.v, most.v);
   if (mistings == 0 || stroke <= 0 || limit < least - hair) return {};
   const int times = std::min(mistings, static_cast<int>(limit / least + hair));
-  const double up = std::ceil(limit / (times * stroke) - hair);
-  const double each = up * times * stroke <= most.v + hair ? up : up - 1;
+  const double exact = limit / (times * stroke);
+  const bool coarse = !misting.by_hand && exact >= constants::long_burst;
+  const double step = coarse ? constants::timer_step : 1;
+  const double up = std::ceil(exact / step - hair) * step;
+  const double each = up * times * stroke <= most.v + hair ? up : up - step;
   return {times, each, {each * times * stroke}};
 }
 

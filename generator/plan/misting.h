@@ -21,13 +21,21 @@ Routine routine_for(const Build&);
 // Whole mistings on a day from 0, so spaced that their sum follows the routine.
 int mistings_on(const Routine&, int day);
 
+// The mistings of each day of the week that starts on a day: a timer is set once a week.
+int mistings_in_week(const Routine&, int day);
+
+// Every day has its mistings, so that a timer can give them.
+constexpr bool is_daily(const Routine& routine) {
+  return routine.first >= 1 && routine.later >= 1;
+}
+
 // What is aimed at on a day, from the refill point (0) to field capacity (1).
 Fraction level_on(const Routine&, int day);
 
 // What one second of the pump or one pull gives, at the middle of what is known.
 Litres per_stroke(const Misting&);
 
-// So many mistings of so many whole seconds or pulls.
+// So many mistings of so many whole seconds or pulls; long bursts in steps of five seconds.
 struct Spray {
   int mistings = 0;
   double each = 0;

@@ -81,13 +81,29 @@ class Store {
   }
 
   void mist(WaterDay& day) {
-    const double aim = refill_ + (full_ - refill_) * level_on(routine_, day.day).v;
-    const double wanted = std::max(0.0, aim + loss_ - held_);
-    const int times = mistings_on(routine_, day.day);
-    const double most = std::min(room(day), times * floor_sheet());
-    const Spray chosen = spray(*build_.misting, {wanted}, {most}, times);
+    if (is_daily(routine_) && day.day % constants::timer_days == 0) programme_ = week_from(day);
+    const bool as_set = programme_ && programme_->amount.v <= room(day);
+    const int times = programme_ ? programme_->mistings : mistings_on(routine_, day.day);
+    const Spray chosen = as_set ? *programme_ : spray_for(day, {times, 1});
     day.mistings = chosen.mistings, day.each = chosen.each, day.mist = chosen.amount;
     held_ += chosen.amount.v;
+  }
+
+  // What a timer is set to for a week.
+  Spray week_from(const WaterDay& day) const {
+    return spray_for(day, {mistings_in_week(routine_, day.day), constants::timer_days});
+  }
+
+  struct Pace {
+    int times;  // a day
+    int days;   // at the same pace
+  };
+  Spray spray_for(const WaterDay& day, Pace pace) const {
+    const Fraction level = level_on(routine_, day.day + pace.days - 1);
+    const double aim = refill_ + (full_ - refill_) * level.v;
+    const double wanted = std::max(0.0, (aim - held_) / pace.days + loss_);
+    const double most = std::min(room(day), pace.times * floor_sheet());
+    return spray(*build_.misting, {wanted}, {most}, pace.times);
   }
 
   void lose(WaterDay& day) {
@@ -122,6 +138,7 @@ class Store {
   const LayersPlan& layers_;
   Routine routine_;
   double full_, refill_, held_, loss_;
+  std::optional<Spray> programme_;  // of the week
   double standing_ = 0;
 };
 

@@ -66,7 +66,7 @@ TEST_CASE("the planting day holds the first watering") {
   REQUIRE(plan.days.size() == 43);
   const double deficit = 0.405 * 65 * 0.10;  // both parts lack a tenth of their volume
   CHECK(plan.days[0].watered.v == Approx(deficit * 1.1));
-  // Three mistings are rounded up by less than a second each, and 3 mL come in a second.
+  // Three short mistings are rounded up by less than a second each, and 3 mL come in a second.
   CHECK(plan.days[0].drained.v >= deficit * 0.1);
   CHECK(plan.days[0].drained.v < deficit * 0.1 + 3 * 0.003);
   CHECK(plan.days[1].watered.v == 0);
@@ -79,6 +79,17 @@ TEST_CASE("mistings are frequent at first and taper to the regime") {
   CHECK(mistings(plan, 15, 27) > 13);
   CHECK(mistings(plan, 28, 42) == 15);
   CHECK(plan.regime_from == 28);
+}
+
+TEST_CASE("a timer is set once a week, and long bursts in steps of five seconds") {
+  const UpkeepPlan plan = upkeep(misted(), 40);
+  for (size_t day = 0; day < plan.days.size(); ++day) {
+    INFO(day);
+    CHECK(plan.days[day].mistings == plan.days[day / 7 * 7].mistings);
+    CHECK(plan.days[day].each == plan.days[day / 7 * 7].each);
+    CHECK(plan.days[day].each >= 30);
+    CHECK(std::fmod(plan.days[day].each, 5) == 0);
+  }
 }
 
 TEST_CASE("an animal of wet air is misted for twice a day") {
