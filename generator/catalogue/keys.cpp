@@ -134,6 +134,7 @@ constexpr Key plants[] = {
     {.path = "plants", .kind = table, .flags = required},
     {.path = "plants.*", .kind = group},
     {.path = "plants.*.name", .kind = text, .flags = required},
+    {.path = "plants.*.botanical", .kind = text},
     {.path = "plants.*.synonyms", .kind = list},
     {.path = "plants.*.synonyms[]", .kind = id},
     {.path = "plants.*.facts", .kind = list, .flags = required},

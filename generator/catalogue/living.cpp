@@ -1,5 +1,8 @@
 #include "catalogue/living.h"
 
+#include <cctype>
+
+#include "base/text.h"
 #include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
 #include "catalogue/keys.h"
@@ -87,7 +90,23 @@ void take_facts(const FactLine& line, CrewSpecies& c) {
 }
 
 void take_own(const Node&, Animal&) {}
-void take_own(const Node&, Plant&) {}
+std::string capital(std::string word) {
+  if (!word.empty()) word[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(word[0])));
+  return word;
+}
+
+// The name that an id spells: genus, epithet, and a cultivar in single quotes.
+std::string spelt_by(const std::string& id) {
+  const auto parts = split(id, '-');
+  std::string name = capital(parts[0]);
+  if (parts.size() > 1) name += ' ' + parts[1];
+  if (parts.size() > 2) name += " '" + capital(parts[2]) + '\'';
+  return name;
+}
+
+void take_own(const Node& node, Plant& p) {
+  p.botanical = node.text("botanical").value_or(spelt_by(p.id));
+}
 void take_own(const Node& node, CrewSpecies& c) {
   c.reference = node.yes("reference").value_or(false);
 }

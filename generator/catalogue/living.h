@@ -43,6 +43,7 @@ struct Animal {
 // Sizes are mature; a climber's height is the length of its stem.
 struct Plant {
   std::string id, name;
+  std::string botanical;                       // "Ficus pumila 'Minima'"
   Known<std::string> family, habit, growth;  // climber, ground-cover, ...; slow, medium, fast
   Known<Range<Millimetres>> height, spread, root_depth;
   Known<std::string> light;     // a class of Catalogue::light

@@ -32,7 +32,7 @@ std::string reasons(const ComposeInput& in, const PlacedPlant& p) {
 
 std::vector<Words> row(const ComposeInput& in, const PlacedPlant& p) {
   const Wording& w = in.wording;
-  const Words name{{p.common_name + ' ', Face::bold}, {p.species, Face::italic}};
+  const Words name{{p.common_name + ' ', Face::bold}, {p.botanical, Face::italic}};
   if (!p.placed) {
     return {bold(std::to_string(p.number)), name, plain(w.say("plants.nowhere")),
             plain(w.say("sheet.nothing")), plain(reasons(in, p))};

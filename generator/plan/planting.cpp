@@ -56,6 +56,7 @@ PlacedPlant unplaced(const PlantUse& use, const Needs& needs) {
   PlacedPlant plant;
   plant.number = use.number;
   plant.species = use.facts.id, plant.common_name = use.facts.name;
+  plant.botanical = use.facts.botanical;
   plant.spread = needs.spread, plant.height = needs.height.high;
   return plant;
 }

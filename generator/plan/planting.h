@@ -22,7 +22,7 @@ struct Reason {
 
 struct PlacedPlant {
   int number = 0;  // of the PlantUse
-  std::string species, common_name;
+  std::string species, common_name, botanical;
   bool placed = false;  // false: no site obeys every hard rule
   Position at;          // of its foot
   SiteKind site = SiteKind::floor;
