@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/text.h"
 #include "compose/parts.h"
 #include "compose/schedule.h"
 #include "compose/words.h"
@@ -15,22 +16,34 @@ bool is_milestone(const ComposeInput& in, const CalendarDay& day) {
          (in.build.identity.moves_on && day.date == *in.build.identity.moves_on);
 }
 
-std::vector<Words> lines(const ComposeInput& in, const CalendarDay& day) {
-  std::vector<Words> said;
+std::vector<std::string> lines(const ComposeInput& in, const CalendarDay& day) {
+  std::vector<std::string> said;
   for (const CalendarTask& task : day.tasks) {
-    const std::string amount = said_amount(task, in.wording);
-    said.push_back(plain(said_short(task, in.wording) + (amount.empty() ? "" : ' ' + amount)));
+    const std::string amount = said_amount(task, in.wording), words = said_short(task, in.wording);
+    said.push_back(amount.empty()
+                       ? words
+                       : in.wording.say("grid.task", {{"task", words}, {"amount", amount}}));
   }
   return said;
 }
 
-Cell cell(const ComposeInput& in, Date date, const CalendarDay* day) {
-  Cell c;
-  c.day = in.wording.amount(date, "short");
-  if (!day) return c;
-  c.milestone = is_milestone(in, *day);
-  c.lines = lines(in, *day);
-  return c;
+using Days = std::map<Date, const CalendarDay*>;
+
+std::vector<std::string> lines_on(const ComposeInput& in, const Days& days, Date date) {
+  const auto found = days.find(date);
+  return found == days.end() ? std::vector<std::string>{} : lines(in, *found->second);
+}
+
+// What is done on each day of a week alike, in the words of its first day.
+std::vector<std::string> daily(const ComposeInput& in, const Days& days, Date monday) {
+  std::vector<std::string> alike = lines_on(in, days, monday);
+  for (int i = 1; i < 7; ++i) {
+    const auto other = lines_on(in, days, plus_days(monday, i));
+    std::erase_if(alike, [&](const std::string& line) {
+      return std::find(other.begin(), other.end(), line) == other.end();
+    });
+  }
+  return alike;
 }
 
 CalendarGrid::State state_of(const ComposeInput& in, Date date, const Range<Date>& days) {
@@ -39,9 +52,35 @@ CalendarGrid::State state_of(const ComposeInput& in, Date date, const Range<Date
   return in.build.shop.closed[static_cast<size_t>(weekday(date))] ? State::closed : State::open;
 }
 
+CalendarGrid::Week week(const ComposeInput& in, const Days& days, Date monday) {
+  CalendarGrid::Week week;
+  const auto alike = daily(in, days, monday);
+  if (!alike.empty()) {
+    week.every_day = bold(
+        in.wording.say("grid.every-day", {{"tasks", join(alike, in.wording.say("grid.between"))}}));
+  }
+  const Range<Date> all{days.begin()->first, days.rbegin()->first};
+  for (int i = 0; i < 7; ++i) {
+    const Date date = plus_days(monday, i);
+    Cell cell;
+    cell.day = in.wording.amount(date, "short");
+    cell.state = state_of(in, date, all);
+    if (const auto day = days.find(date); day != days.end()) {
+      cell.milestone = is_milestone(in, *day->second);
+    }
+    for (const std::string& line : lines_on(in, days, date)) {
+      if (std::find(alike.begin(), alike.end(), line) == alike.end()) {
+        cell.lines.push_back(plain(line));
+      }
+    }
+    week.days.push_back(std::move(cell));
+  }
+  return week;
+}
+
 // Whole weeks from Monday, from the first day of the plan to its last.
 CalendarGrid grid(const ComposeInput& in) {
-  std::map<Date, const CalendarDay*> days;
+  Days days;
   for (const CalendarDay& day : in.plan.calendar) days[day.date] = &day;
   const Date first = days.begin()->first, last = days.rbegin()->first;
   CalendarGrid grid;
@@ -50,14 +89,7 @@ CalendarGrid grid(const ComposeInput& in) {
   }
   for (Date monday = plus_days(first, -weekday(first)); monday <= last;
        monday = plus_days(monday, 7)) {
-    std::vector<Cell> week;
-    for (int i = 0; i < 7; ++i) {
-      const Date date = plus_days(monday, i);
-      const auto found = days.find(date);
-      week.push_back(cell(in, date, found == days.end() ? nullptr : found->second));
-      week.back().state = state_of(in, date, {first, last});
-    }
-    grid.weeks.push_back(std::move(week));
+    grid.weeks.push_back(week(in, days, monday));
   }
   return grid;
 }

@@ -71,7 +71,8 @@ struct Dump {
     for (const auto& day : c.weekdays) out += " | " + day;
     out += '\n';
     for (const auto& week : c.weeks) {
-      for (const auto& cell : week) {
+      if (!week.every_day.empty()) out += "  every day " + written(week.every_day) + '\n';
+      for (const auto& cell : week.days) {
         out += "  day " + cell.day + states[static_cast<int>(cell.state)];
         out += cell.milestone ? " milestone\n" : "\n";
         out += lines("  line", cell.lines);

@@ -79,8 +79,12 @@ struct CalendarGrid {  // a week a row, to be read from a metre away; for a land
     bool milestone = false;  // in a heavy frame
     std::vector<Words> lines;
   };
-  std::vector<std::string> weekdays;  // heads, as many as every week has cells
-  std::vector<std::vector<Cell>> weeks;
+  struct Week {
+    std::vector<Cell> days;
+    Words every_day;  // in a strip over all of its days; may be empty
+  };
+  std::vector<std::string> weekdays;  // heads, as many as every week has days
+  std::vector<Week> weeks;
 };
 
 struct Callout {  // a boxed notice; weight carries its meaning in grey

@@ -10,9 +10,12 @@ namespace {
 using Object = QPDFObjectHandle;
 using Dictionary = std::map<std::string, Object>;
 
-Object column_or_row(const std::string& scope) {
-  return Object::newDictionary(
-      Dictionary{{"/O", Object::newName("/Table")}, {"/Scope", Object::newName("/" + scope)}});
+// What a cell heads and spans.
+Object cell(const Tag& tag) {
+  Dictionary entries{{"/O", Object::newName("/Table")}};
+  if (!tag.scope.empty()) entries["/Scope"] = Object::newName("/" + tag.scope);
+  if (tag.columns > 1) entries["/ColSpan"] = Object::newInteger(tag.columns);
+  return Object::newDictionary(entries);
 }
 
 Object placed_at(const Box& box) {
@@ -59,7 +62,7 @@ class Tree {
     Dictionary entries{{"/S", Object::newName("/" + tag.role)},
                        {"/P", tag.parent < 0 ? root : elements_[tag.parent]}};
     if (!tag.alt.empty()) entries["/Alt"] = Object::newUnicodeString(tag.alt);
-    if (!tag.scope.empty()) entries["/A"] = column_or_row(tag.scope);
+    if (!tag.scope.empty() || tag.columns > 1) entries["/A"] = cell(tag);
     elements_.push_back(pdf_.makeIndirectObject(Object::newDictionary(entries)));
   }
 

@@ -39,6 +39,7 @@ struct MarkLine {
 std::string line(const Tag& t, size_t index) {
   std::string out = "tag " + std::to_string(index) + ' ' + t.role + tagged(t.parent);
   if (!t.scope.empty()) out += " scope " + t.scope;
+  if (t.columns > 1) out += " columns " + std::to_string(t.columns);
   if (!t.alt.empty()) out += " | " + t.alt;
   return out + '\n';
 }

@@ -9,7 +9,7 @@ namespace loamsheet {
 namespace {
 
 using Cell = CalendarGrid::Cell;
-using Week = std::vector<Cell>;
+using Week = CalendarGrid::Week;
 
 // A line of a day, and the space above it.
 struct Entry {
@@ -88,16 +88,37 @@ class CalendarFormer {
   void set(const Week& week) {
     std::vector<Stack> stacks;
     std::vector<int> tags;
+    const size_t first = flow_.bands.size();
+    if (!week.every_day.empty()) flow_.bands.push_back(strip(week.every_day));
+    const size_t days = flow_.bands.size();
     const int tr = former_.tag("TR", tag_);
-    for (const Cell& cell : week) {
+    for (const Cell& cell : week.days) {
       stacks.push_back(stack_of(cell));
       tags.push_back(former_.tag("TD", tr));
     }
-    const size_t first = flow_.bands.size();
     do {
       flow_.bands.push_back(part(week, stacks, tags));
     } while (std::any_of(stacks.begin(), stacks.end(), [](const Stack& s) { return !s.empty(); }));
+    if (days > first) flow_.bands[days].keep = Keep::must;
     if (&week == &block_.weeks.front()) flow_.bands[first].keep = Keep::must;
+  }
+
+  // What holds for all days of a week, in a row of its own over them.
+  Band strip(const Words& words) const {
+    const int tag = former_.tag("TD", former_.tag("TR", tag_));
+    former_.tags.back().columns = static_cast<int>(block_.weekdays.size());
+    Band band;
+    band.head = static_cast<int>(flow_.heads.size()) - 1;
+    double used = pad_;
+    for (const Line& l : former_.lines(words, text_, former_.width - 2 * pad_)) {
+      set_line(l, text_, {pad_, -used, tag}, band.marks);
+      used += text_.leading;
+    }
+    band.height = used;
+    for (const double x : {0.0, former_.width}) {
+      line({x, 0}, {x, -band.height}, "calendar.rule", band);
+    }
+    return band;
   }
 
   // What of a day's lines has room; it leaves the stack. Gives the height.
@@ -121,14 +142,14 @@ class CalendarFormer {
     Band band;
     band.head = static_cast<int>(flow_.heads.size()) - 1;
     band.height = std::min(former_.space("calendar.least"), former_.tallest());
-    for (size_t c = 0; c < week.size(); ++c) {
+    for (size_t c = 0; c < week.days.size(); ++c) {
       used.push_back(take(stacks[c], {left(c) + pad_, -pad_, tags[c]}, words));
       band.height = std::max(band.height, used.back() + 2 * pad_);
     }
-    for (size_t c = 0; c < week.size(); ++c) shade(week[c], c, used[c], band);
+    for (size_t c = 0; c < week.days.size(); ++c) shade(week.days[c], c, used[c], band);
     rules(band);
-    for (size_t c = 0; c < week.size(); ++c) {
-      if (week[c].milestone) frame(c, band);
+    for (size_t c = 0; c < week.days.size(); ++c) {
+      if (week.days[c].milestone) frame(c, band);
     }
     band.marks.insert(band.marks.end(), words.begin(), words.end());
     return band;
@@ -182,7 +203,7 @@ class CalendarFormer {
 
 bool is_regular(const CalendarGrid& block) {
   return std::all_of(block.weeks.begin(), block.weeks.end(),
-                     [&](const Week& w) { return w.size() == block.weekdays.size(); });
+                     [&](const Week& w) { return w.days.size() == block.weekdays.size(); });
 }
 
 }  // namespace

@@ -54,6 +54,7 @@ struct Tag {
   int parent = -1;
   std::string alt;    // of figures
   std::string scope;  // of TH: Column or Row
+  int columns = 1;    // that a TH or TD spans
 };
 
 struct Bookmark {

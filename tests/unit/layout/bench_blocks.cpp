@@ -12,8 +12,8 @@ CalendarGrid weeks(size_t count) {
   CalendarGrid grid;
   grid.weekdays = {"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"};
   for (size_t w = 0; w < count; ++w) {
-    grid.weeks.emplace_back(7);
-    for (size_t d = 0; d < 7; ++d) grid.weeks[w][d].day = std::to_string(w * 7 + d + 1);
+    grid.weeks.push_back({std::vector<CalendarGrid::Cell>(7), {}});
+    for (size_t d = 0; d < 7; ++d) grid.weeks[w].days[d].day = std::to_string(w * 7 + d + 1);
   }
   return grid;
 }
@@ -89,7 +89,7 @@ TEST_CASE("the days of a calendar stand in seven equal columns under their weekd
 
 TEST_CASE("nothing in a calendar is under 11 points, so that it reads from a metre away") {
   CalendarGrid grid = weeks(2);
-  grid.weeks[0][2].lines = {words("Mist 40 s at 8:00"), words("Check the drain")};
+  grid.weeks[0].days[2].lines = {words("Mist 40 s at 8:00"), words("Check the drain")};
   const Pages pages = laid(landscape(grid));
   for (const char* role : {"TH", "TD"}) {
     for (const TextMark& m : texts(pages, 0, role)) CHECK(m.size >= 11);
@@ -98,12 +98,23 @@ TEST_CASE("nothing in a calendar is under 11 points, so that it reads from a met
 
 TEST_CASE("a week is as high as its fullest day") {
   CalendarGrid grid = weeks(3);
-  grid.weeks[1][4].lines.assign(9, words("Mist by hand"));
+  grid.weeks[1].days[4].lines.assign(9, words("Mist by hand"));
   const Pages pages = laid(landscape(grid));
   const double first = text_of(pages, "1").at.y, second = text_of(pages, "8").at.y;
   const double third = text_of(pages, "15").at.y;
   CHECK(first - second == Approx(style()["calendar.least"] * mm).margin(0.02));
   CHECK(second - third > 9 * style()["calendar.leading"]);
+}
+
+TEST_CASE("what is done every day of a week stands over its days, in a row of its own") {
+  CalendarGrid grid = weeks(2);
+  grid.weeks[1].every_day = words("Every day: mist");
+  const Pages pages = laid(landscape(grid));
+  const TextMark strip = text_of(pages, "Every day: mist");
+  CHECK(strip.at.y < text_of(pages, "1").at.y);
+  CHECK(strip.at.y > text_of(pages, "8").at.y);
+  CHECK(strip.at.x == text_of(pages, "8").at.x);
+  CHECK(pages.tags.at(static_cast<size_t>(strip.tag)).columns == 7);
 }
 
 TEST_CASE("a long calendar breaks between weeks and repeats the weekdays, unread") {
@@ -121,10 +132,10 @@ TEST_CASE("a long calendar breaks between weeks and repeats the weekdays, unread
 
 TEST_CASE("milestones stand in a heavy frame, closed days on grey, days outside are hatched") {
   CalendarGrid grid = weeks(1);
-  grid.weeks[0][1].milestone = true;
-  grid.weeks[0][5].state = State::closed;
-  grid.weeks[0][6].state = State::outside;
-  grid.weeks[0][6].day = "";
+  grid.weeks[0].days[1].milestone = true;
+  grid.weeks[0].days[5].state = State::closed;
+  grid.weeks[0].days[6].state = State::outside;
+  grid.weeks[0].days[6].day = "";
   const Pages pages = laid(landscape(grid));
   const auto boxes = marks<BoxMark>(pages.pages[0]);
   REQUIRE(boxes.size() == 2);
@@ -147,7 +158,7 @@ TEST_CASE("milestones stand in a heavy frame, closed days on grey, days outside 
 
 TEST_CASE("a week with too few days, or no weekdays, is an error") {
   CalendarGrid grid = weeks(2);
-  grid.weeks[1].pop_back();
+  grid.weeks[1].days.pop_back();
   CHECK(error_of(landscape(grid)) == "a week has not as many days as the calendar");
   CHECK(error_of(landscape(CalendarGrid{})) == "a calendar has no weekdays");
 }

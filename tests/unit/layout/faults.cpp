@@ -146,7 +146,8 @@ class AnySheet {
     g.weekdays.assign(1 + upto(7), head());
     for (unsigned n = upto(9); n > 0; --n) {
       g.weeks.emplace_back();
-      for (size_t c = 0; c < g.weekdays.size(); ++c) g.weeks.back().push_back(cell());
+      for (size_t c = 0; c < g.weekdays.size(); ++c) g.weeks.back().days.push_back(cell());
+      if (upto(3) == 0) g.weeks.back().every_day = any_words(30);
     }
     return g;
   }
