@@ -1,0 +1,164 @@
+// What the numbers say is on paper: for each example, every plant with its place and light, every
+// amount of the pull list, every day of the calendar with its amounts, is found in the text of the
+// PDF that out-examples/ keeps.
+#include <catch2/catch.hpp>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+#include <string>
+
+#include "base/text.h"
+#include "catalogue/living.h"
+#include "catalogue/wording.h"
+#include "world/world.h"
+
+using namespace loamsheet;
+
+namespace {
+
+namespace fs = std::filesystem;
+using Json = nlohmann::json;
+
+struct Example {
+  const char* stem;
+  UnitSystem units;
+};
+const std::vector<Example> examples{{"TT-0142-A", UnitSystem::metric},
+                                    {"TT-0147-A", UnitSystem::metric},
+                                    {"TT-0151-B", UnitSystem::metric},
+                                    {"TT-0155-A", UnitSystem::us},
+                                    {"TT-0160-A", UnitSystem::metric}};
+
+std::string slurp(const fs::path& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+void replace_all(std::string& text, const std::string& from, const std::string& to) {
+  for (size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size()) {
+    text.replace(at, from.size(), to);
+  }
+}
+
+// One blank between words, and none after a hyphen at the end of a line.
+std::string squeezed(std::string text) {
+  replace_all(text, "\u00a0", " ");
+  replace_all(text, "-\n", "-");
+  std::istringstream words(text);
+  std::string out, word;
+  while (words >> word) out += (out.empty() ? "" : " ") + word;
+  return out;
+}
+
+std::string paper(const std::string& stem) {
+  const fs::path text = fs::temp_directory_path() / (stem + "-paper.txt");
+  const std::string line = "pdftotext -raw '" + std::string(LOAMSHEET_SOURCE) + "/out-examples/" +
+                           stem + ".pdf' '" + text.string() + "'";
+  REQUIRE(std::system(line.c_str()) == 0);
+  const std::string words = slurp(text);
+  fs::remove(text);
+  return squeezed(words);
+}
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(squeezed(part)) != std::string::npos;
+}
+
+struct Sheet {
+  std::string text;
+  Json numbers;
+  Catalogue catalogue;
+  Wording words;
+
+  std::string length(const Json& mm) const {
+    return words.amount(Millimetres{mm.get<double>()}, "");
+  }
+};
+
+Sheet sheet_of(const Example& example) {
+  auto world = real_world();
+  const std::string numbers =
+      slurp(std::string(LOAMSHEET_SOURCE) + "/out-examples/" + example.stem + ".json");
+  return {paper(example.stem), Json::parse(numbers), *read_catalogue(*world).value,
+          *read_wording(*world, "en", example.units).value};
+}
+
+// The start of a plant's row: its number and names, its place and its light.
+std::string row_of(const Sheet& sheet, const Json& plant) {
+  const auto facts = read_plant(sheet.catalogue, plant["species"]);
+  REQUIRE(facts.value);
+  const std::string start = squeezed(std::to_string(plant["number"].get<int>()) + ' ' +
+                                     facts.value->name + ' ' + facts.value->botanical);
+  const size_t at = sheet.text.find(start);
+  INFO(start);
+  REQUIRE(at != std::string::npos);
+  return sheet.text.substr(at, 300);
+}
+
+std::string need_of(const Sheet& sheet, const Json& item) {
+  const double need = item["need"];
+  if (item["unit"] == "L") return sheet.words.amount(Litres{need}, "dry");
+  if (item["unit"] == "m2") return sheet.words.amount(SquareMetres{need}, "");
+  if (item["unit"] == "kg") return sheet.words.amount(Kilograms{need}, "");
+  return std::to_string(static_cast<int>(need));
+}
+
+}  // namespace
+
+TEST_CASE("every plant is on paper with its names, its place and its light") {
+  for (const Example& example : examples) {
+    const Sheet sheet = sheet_of(example);
+    for (const Json& plant : sheet.numbers["plants"]) {
+      INFO(example.stem << " plant " << plant["number"]);
+      const std::string row = row_of(sheet, plant);
+      if (plant["x_mm"].is_null()) continue;
+      CHECK(has(row, sheet.length(plant["x_mm"])));
+      const bool on_floor = plant["site"] == "floor";
+      CHECK(has(row, sheet.length(plant[on_floor ? "y_mm" : "z_mm"])));
+      CHECK(has(row, fixed(plant["ppfd_umol_m2_s"], 0) + " µmol"));
+      CHECK(has(row, fixed(plant["dli_mol_m2_d"], 1) + " mol"));
+    }
+  }
+}
+
+TEST_CASE("every amount of the pull list is on paper") {
+  for (const Example& example : examples) {
+    const Sheet sheet = sheet_of(example);
+    CHECK_FALSE(sheet.numbers["pull_list"].empty());
+    for (const Json& item : sheet.numbers["pull_list"]) {
+      INFO(example.stem << ' ' << item.dump());
+      CHECK(has(sheet.text, need_of(sheet, item)));
+    }
+  }
+}
+
+TEST_CASE("every day of the calendar is on paper with its amounts") {
+  for (const Example& example : examples) {
+    const Sheet sheet = sheet_of(example);
+    CHECK_FALSE(sheet.numbers["calendar"].empty());
+    for (const Json& day : sheet.numbers["calendar"]) {
+      const auto date = parse_date(day["date"].get<std::string>());
+      REQUIRE(date);
+      INFO(example.stem << ' ' << day["date"]);
+      CHECK(has(sheet.text, sheet.words.amount(*date, "short")));
+      for (const Json& task : day["tasks"]) {
+        INFO(task.dump());
+        if (task["amount"].is_string()) CHECK(has(sheet.text, task["amount"]));
+      }
+    }
+  }
+}
+
+TEST_CASE("the days of planting and of the animal are on paper") {
+  for (const Example& example : examples) {
+    const Sheet sheet = sheet_of(example);
+    INFO(example.stem);
+    for (const Json* key :
+         {&sheet.numbers["build"]["plant_on"], &sheet.numbers["ready"]["earliest"]}) {
+      CHECK(has(sheet.text, sheet.words.amount(*parse_date(key->get<std::string>()), "")));
+    }
+  }
+}
