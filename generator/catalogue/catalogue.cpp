@@ -2,6 +2,7 @@
 
 #include <future>
 
+#include "base/text.h"
 #include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
 #include "catalogue/file.h"
@@ -20,6 +21,7 @@ class CatalogueReader {
     read_shelf_to("sources", out_.sources);
     read_shelf_to("materials", out_.materials);
     read_light();
+    read_currencies();
     if (!sink_.failed()) read_mixes();
     read_shelf_to("animals", out_.animals);
     read_shelf_to("plants", out_.plants);
@@ -58,6 +60,16 @@ class CatalogueReader {
     const auto per_lux = n.number("per_lux");
     if (section == "light" && ppfd) out_.light[id] = {{*ppfd, origin}};
     if (section == "spectra" && per_lux) out_.spectra[id] = {*per_lux, origin};
+  }
+
+  void read_currencies() {
+    for (const auto& [name, n] : entries("currencies", currency_keys())) {
+      if (const Node* from = n.find("from")) origin_of(*from, out_.sources, sink_);
+      const int decimals = static_cast<int>(n.number("decimals").value_or(0));
+      for (const auto& code : split(n.text("codes").value_or(""), ' ')) {
+        if (!code.empty()) out_.currencies[code] = decimals;
+      }
+    }
   }
 
   void read_mixes() {

@@ -39,6 +39,8 @@ struct Material {
   std::optional<Fact<double>> areal_kg_m2;             // sheets and meshes
   std::vector<Hazard> hazards;                         // rough, metal, resin, ...
   std::optional<Fact<std::string>> caution;
+  std::optional<Fact<Millimetres>> roll_width;         // sheets and meshes, as sold
+  std::optional<Fact<Fraction>> nitrogen;              // of amendments, by mass
   Span where;
 };
 
@@ -70,6 +72,7 @@ struct Catalogue {
   std::map<std::string, LightClass> light;      // low, medium, high
   std::map<std::string, Fact<double>> spectra;  // umol m-2 s-1 for one lux, by kind of light
   std::map<std::string, Mix> mixes;
+  std::map<std::string, int> currencies;        // ISO 4217 code: decimals of its coins
   Shelf sources, materials, animals, plants, crew, groups;
   HazardRules hazards;
   TaskRules rules;

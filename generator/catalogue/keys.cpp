@@ -26,6 +26,14 @@ constexpr Key light[] = {
     {.path = "spectra.*.per_lux", .kind = number, .limits = {0, 1}, .flags = required},
 };
 
+constexpr Key currencies[] = {
+    {.path = "currencies", .kind = table, .flags = required},
+    {.path = "currencies.*", .kind = group},
+    {.path = "currencies.*.from", .kind = text, .flags = required},
+    {.path = "currencies.*.decimals", .kind = integer, .limits = {0, 4}, .flags = required},
+    {.path = "currencies.*.codes", .kind = text, .limits = {3, 2000}, .flags = required},
+};
+
 constexpr Key materials[] = {
     {.path = "materials", .kind = table, .flags = required},
     {.path = "materials.*", .kind = group},
@@ -64,6 +72,8 @@ constexpr Key materials[] = {
      .kind = choice,
      .choices = "copper|brass|galvanised|stainless|rough-stone|resinous-wood|fertiliser-salts"},
     {.path = "materials.*.facts[].caution", .kind = text},
+    {.path = "materials.*.facts[].roll_width", .kind = length, .limits = {100, 5000}},
+    {.path = "materials.*.facts[].nitrogen", .kind = share, .limits = {0, 1}},
 };
 
 constexpr std::string_view kinds = "humid|temperate|arid|burrowing|semi-aquatic";
@@ -222,6 +232,9 @@ std::span<const Key> source_keys() {
 }
 std::span<const Key> light_keys() {
   return light;
+}
+std::span<const Key> currency_keys() {
+  return currencies;
 }
 std::span<const Key> material_keys() {
   return materials;

@@ -8,6 +8,7 @@ namespace loamsheet {
 
 std::span<const Key> source_keys();
 std::span<const Key> light_keys();
+std::span<const Key> currency_keys();
 std::span<const Key> material_keys();
 std::span<const Key> mix_keys();
 std::span<const Key> animal_keys();

@@ -23,6 +23,8 @@ void take_facts(const FactLine& line, Material& m) {
   line.take("areal_mass", m.areal_kg_m2);
   line.take("caution", m.caution);
   line.take(m.hazards);
+  line.take("roll_width", m.roll_width);
+  line.take("nitrogen", m.nitrogen);
 }
 
 std::string percent(Fraction f) {

@@ -14,7 +14,7 @@ constexpr std::string_view groups =
 
 constexpr std::string_view conditions =
     "humid|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|background|"
-    "hardscape|fixed|on-base|on-substrate|water-area|plants|slow-plants|mister|nozzles|lamps|"
+    "cures|hardscape|fixed|on-base|on-substrate|water-area|plants|slow-plants|mister|nozzles|lamps|"
     "heaters|"
     "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved";
 

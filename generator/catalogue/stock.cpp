@@ -92,7 +92,7 @@ class StockReader {
     const double size = unit ? unit->size : 1;
     line.pack = size * number(cell(row, "pack"), {least_pack, most_pack}, "the size of one pack");
     const CsvField& price = cell(row, "price");
-    if (!trimmed(price.text).empty()) line.price = number(price, {0, most_price}, "a price");
+    if (!trimmed(price.text).empty()) line.price = money(price);
     line.on_hand = whole_number(cell(row, "on_hand"));
     line.shelf = trimmed(cell(row, "shelf").text);
     if (!seen_.insert({line.item, line.unit, line.pack}).second) {
@@ -110,6 +110,17 @@ class StockReader {
     error(field.where, "'" + typed + "' is not " + what,
           "a number from " + significant(limits.low, 6) + " to " + significant(limits.high, 6));
     return limits.high;
+  }
+
+  std::optional<Money> money(const CsvField& field) {
+    const double about = number(field, {0, most_price}, "a price");
+    const auto exact = exact_number(normalised(trimmed(field.text)));
+    const auto amount = exact ? money_of(*exact) : std::nullopt;
+    if (!amount && about < most_price) {
+      error(field.where, "'" + trimmed(field.text) + "' is not an amount of money",
+            "a price with at most four decimals, such as 12.50");
+    }
+    return amount;
   }
 
   int whole_number(const CsvField& field) {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/diagnostic.h"
+#include "base/money.h"
 #include "base/span.h"
 #include "base/world.h"
 
@@ -13,13 +14,13 @@ namespace loamsheet {
 
 // Packs of one size of one item.
 struct StockLine {
-  std::string item;             // id of a material, plant or crew species
-  std::string unit;             // what `pack` counts: L, kg, m2 or piece
-  double pack = 0;              // in one pack
-  std::optional<double> price;  // net, of one pack
-  int on_hand = 0;              // packs
-  std::string shelf;            // may be empty
-  Span where;                   // the item
+  std::string item;            // id of a material, plant or crew species
+  std::string unit;            // what `pack` counts: L, kg, m2 or piece
+  double pack = 0;             // in one pack
+  std::optional<Money> price;  // net, of one pack
+  int on_hand = 0;             // packs
+  std::string shelf;           // may be empty
+  Span where;                  // the item
 };
 
 struct Stock {

@@ -19,6 +19,7 @@
 #include "check/known.h"
 #include "check/layers.h"
 #include "check/life.h"
+#include "check/quote.h"
 #include "check/stock.h"
 
 namespace loamsheet {
@@ -58,6 +59,14 @@ struct Standing {
   std::optional<Kilograms> mass;
   bool on_base = false;
   Span where;
+  std::string kind{};   // as of its furnishing
+  bool tube = false;    // lies on its side, so its height is its diameter
+  bool filled = false;  // a tube that the layers fill takes up no room
+};
+
+// Where the constants of a material that the spec states are from.
+struct OwnMaterial {
+  std::string id, from;
 };
 
 // A material of the build that may harm an animal, once for each hazard.
@@ -82,6 +91,8 @@ struct Build {
   std::vector<KeptAnimal> kept;  // the animals, with their facts
   std::vector<PlantUse> plants;
   std::vector<CrewUse> crew;
+  std::vector<Amendment> amendments;
+  std::vector<OwnMaterial> own_materials;
   Room room;
   std::vector<Lamp> lamps;
   std::vector<Heater> heaters;
@@ -92,11 +103,12 @@ struct Build {
   std::vector<HazardousMaterial> hazardous;
   HazardRules hazards;                    // how much each hazard weighs
   std::map<std::string, Source> sources;  // that facts of animals, plants and hazards name
-  TaskRules rules;                   // of work, care and readiness
-  std::optional<int> calendar_days;  // as asked for
+  TaskRules rules;                        // of work, care and readiness
+  std::optional<int> calendar_days;       // as asked for
   Span calendar_days_at;
   std::optional<std::vector<StockedPack>> stock;  // nothing without a stock list
   Span stock_at;
+  std::optional<QuoteTerms> quote;
   std::vector<UnknownInput> unknowns;
   std::vector<Assumed> assumed;
   std::vector<NotUsedYet> not_used;

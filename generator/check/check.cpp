@@ -27,6 +27,7 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   check_climate(c);
   check_measured(c);
   if (stock) check_stock(c, *stock);
+  check_quote(c);
   check_life(c);
   check_hazardous(c);
   check_sources(c);

@@ -42,6 +42,7 @@ void check_layers(Checking&);         // after the enclosure and the spec's mate
 void check_furnishings(Checking&);    // after the enclosure
 void check_measured(Checking&);       // readings
 void check_stock(Checking&, const Stock&);
+void check_quote(Checking&);
 void check_climate(Checking&);        // room, lamps, heaters, misting, water
 void check_hazardous(Checking&);      // after the layers: materials that may harm
 void check_sources(Checking&);        // after life: what the facts rest on

@@ -49,6 +49,10 @@ void check_background(Checking& c, Enclosure& e) {
             "less than " + length_text({e.depth.v}));
   }
   e.background = Background{background->text("material").value_or(""), thickness};
+  e.background->fixed_by = background->text("fixed_by").value_or("");
+  e.background->where = background->where;
+  const Material* found = c.materials.find(e.background->material);
+  if (found && found->dry_density) e.background->density = middle(found->dry_density->value);
 }
 
 }  // namespace

@@ -26,6 +26,9 @@ struct Opening {
 struct Background {
   std::string material;
   Millimetres thickness;
+  std::string fixed_by{};                           // silicone | foam | magnet | wedged | screws
+  std::optional<KilogramsPerCubicMetre> density{};  // of its material, where known
+  Span where{};
 };
 
 struct Walls {

@@ -1,5 +1,6 @@
 // furnishing: what stands in the tank or is fixed in it, with its shape, as checked.
 #pragma once
+#include <optional>
 #include <string>
 
 #include "base/span.h"
@@ -15,8 +16,11 @@ struct Furnishing {
   Position at, from, to;
   Millimetres width, depth, height;  // width: of a tube its length
   Millimetres diameter;
-  double turned = 0;  // degrees to the left, seen from above
-  Litres pocket;      // for planting, of a ledge
+  double turned = 0;                // degrees to the left, seen from above
+  Litres pocket;                    // for planting, of a ledge
+  bool stands = false;              // otherwise it is fixed
+  std::string fixed_by{};           // silicone | foam | magnet | wedged | screws; may be empty
+  std::optional<Kilograms> mass{};  // as stated
   Span where;
 };
 

@@ -48,6 +48,9 @@ void take_standing(Checking& c, const Node& n) {
   if (const auto kg = n.number("mass")) s.mass = Kilograms{*kg};
   const auto stated = n.text("stands_on");
   s.on_base = stated == "base";
+  s.kind = n.text("kind").value_or("");
+  s.tube = s.kind == "tube";
+  s.filled = n.yes("filled").value_or(false);
   if (!stated) {
     c.build.assumed.push_back({"furnishings." + s.id + ".stands_on", "substrate", "default"});
   }
@@ -76,6 +79,9 @@ Furnishing shape_of(const Node& n) {
   f.depth = length("depth"), f.height = length("height"), f.diameter = length("diameter");
   f.turned = n.number("turned").value_or(0);
   f.pocket = {n.number("pocket").value_or(0)};
+  f.stands = stands(n);
+  f.fixed_by = n.text("fixed_by").value_or("");
+  if (const auto kg = n.number("mass")) f.mass = Kilograms{*kg};
   f.where = n.where;
   return f;
 }
@@ -88,10 +94,7 @@ void check_furnishings(Checking& c) {
   for (const Node& n : list->items) {
     for (const char* key : {"at", "from", "to"}) check_position(c, n, key, quoted(n));
     c.build.furnishings.push_back(shape_of(n));
-    if (stands(n))
-      take_standing(c, n);
-    else if (n.has("mass"))
-      c.build.not_used.push_back({"furnishings[].mass", n.find("mass")->name});
+    if (stands(n)) take_standing(c, n);
   }
 }
 

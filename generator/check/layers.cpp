@@ -53,6 +53,7 @@ void check_separator(Checking& c) {
   layer.turn_up = measure(*n, "turn_up");
   if (const Material* m = material_for(c, *n, "separator")) {
     layer.material = m->id;
+    if (m->roll_width) layer.roll_width = m->roll_width->value;
     if (m->areal_kg_m2)
       layer.areal_kg_m2 = m->areal_kg_m2->value;
     else
@@ -158,6 +159,8 @@ void check_water_area(Checking& c) {
   area.side = n->text("side") == "right" ? WaterArea::Side::right : WaterArea::Side::left;
   area.floor = {n->number("floor").value_or(0)};
   area.depth = measure(*n, "depth");
+  area.filter = n->yes("filter").value_or(false);
+  area.where = n->where;
   const Millimetres height = c.build.enclosure.height;
   if (area.depth >= height) {
     c.error(place_of(*n, "depth"),

@@ -33,6 +33,7 @@ struct SeparatorLayer {
   std::string material;
   Millimetres turn_up;
   double areal_kg_m2 = 0;
+  std::optional<Millimetres> roll_width{};  // as it is sold, where known
 };
 
 struct SubstratePart {
@@ -58,6 +59,8 @@ struct WaterArea {
   enum class Side { left, right } side = Side::left;
   Fraction floor;
   Millimetres depth;
+  bool filter = false;
+  Span where{};
 };
 
 struct Layers {

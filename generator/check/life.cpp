@@ -136,6 +136,21 @@ void check_crew(Checking& c) {
   });
 }
 
+Amendment amendment(const Node& n, const Material& material) {
+  Amendment a;
+  a.material = material.id;
+  a.by_area = n.has("area_rate");
+  a.rate = a.by_area ? n.number("area_rate").value_or(0) * 1000  // kg/m2 to g/m2
+                     : n.number("label_rate").value_or(0);
+  a.strength = {n.number("strength").value_or(1)};
+  if (const auto& density = material.dry_density) {
+    a.density = (density->value.low + density->value.high) / 2;
+  }
+  if (material.nitrogen) a.nitrogen = material.nitrogen->value;
+  a.where = n.where;
+  return a;
+}
+
 void check_amendments(Checking& c) {
   each_item(c.root, "amendments", [&](const Node& n) {
     const Node* material = n.find("material");
@@ -143,6 +158,8 @@ void check_amendments(Checking& c) {
     if (material && id && !c.materials.has(*id)) {
       unknown_name(c, word_of(*material), "material", c.materials.ids());
     }
+    const Material* known = id ? c.materials.find(*id) : nullptr;
+    if (known) c.build.amendments.push_back(amendment(n, *known));
   });
 }
 

@@ -38,4 +38,16 @@ struct CrewUse {
   Span where;
 };
 
+// What feeds the soil, by the rate on its label: grams to a litre of substrate or, by area, to a
+// square metre of its floor.
+struct Amendment {
+  std::string material;
+  double rate = 0;
+  bool by_area = false;
+  Fraction strength{1};                             // share of the label's rate
+  std::optional<KilogramsPerCubicMetre> density{};  // in a spoon
+  std::optional<Fraction> nitrogen{};               // by mass
+  Span where{};
+};
+
 }  // namespace loamsheet

@@ -40,6 +40,9 @@ void take_material(Checking& c, const std::string& id, const Node& node) {
   own.take("moisture_damp", m.moisture_damp);
   own.take("settling", m.settling);
   own.take("areal_mass", m.areal_kg_m2);
+  own.take("roll_width", m.roll_width);
+  own.take("nitrogen", m.nitrogen);
+  c.build.own_materials.push_back({id, node.text("from").value_or("")});
   c.sink.add(contradictions(m));
 }
 

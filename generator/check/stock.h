@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "base/money.h"
 #include "base/span.h"
 
 namespace loamsheet {
@@ -11,7 +12,7 @@ namespace loamsheet {
 struct StockedPack {
   std::string item, unit;
   double size = 0;
-  std::optional<double> price;  // net, of one pack
+  std::optional<Money> price;  // net, of one pack
   int on_hand = 0;
   std::string shelf;  // may be empty
   Span where;

@@ -150,6 +150,18 @@ void add_works(const ComposeInput& in, std::vector<Block>& blocks) {
   blocks.push_back(Paragraph{plain(join(works, w.say("cautions.work-between"))), true});
 }
 
+// Constants that the spec itself states, with where they are from.
+void add_own_materials(const ComposeInput& in, std::vector<Block>& blocks) {
+  const Wording& w = in.wording;
+  std::vector<std::string> said;
+  for (const OwnMaterial& own : in.build.own_materials) {
+    said.push_back(w.say("cautions.own-material",
+                         {{"material", material_name(w, own.id)}, {"from", own.from}}));
+  }
+  if (said.empty()) return;
+  blocks.push_back(Paragraph{plain(join(said, w.say("cautions.work-between"))), true});
+}
+
 }  // namespace
 
 Part cautions_page(const ComposeInput& in) {
@@ -160,6 +172,7 @@ Part cautions_page(const ComposeInput& in) {
   add_assumed(in, part.blocks);
   add_not_used(in, part.blocks);
   add_works(in, part.blocks);
+  add_own_materials(in, part.blocks);
   return part;
 }
 

@@ -47,7 +47,10 @@ Sheet frame(const ComposeInput& in) {
 
 void add_build_sheet(const ComposeInput& in, std::vector<Part>& parts) {
   parts.push_back(first_page(in));
+  parts.push_back(pull_page(in));
   parts.push_back(layers_page(in));
+  parts.push_back(marks_page(in));
+  parts.push_back(loads_page(in));
   if (in.plan.planting && !in.plan.planting->plants.empty()) parts.push_back(planting_page(in));
   if (!in.plan.order.empty()) parts.push_back(order_page(in));
 }
@@ -55,7 +58,7 @@ void add_build_sheet(const ComposeInput& in, std::vector<Part>& parts) {
 }  // namespace
 
 const std::vector<std::string>& part_names() {
-  static const std::vector<std::string> names{"build", "calendar", "care", "record", "cautions"};
+  static const std::vector<std::string> names{"build", "quote", "calendar", "care", "record", "cautions"};
   return names;
 }
 
@@ -68,6 +71,7 @@ Outcome<Sheet> compose(const ComposeInput& in) {
   if (sink.failed()) return {std::nullopt, sink.take()};
   Sheet sheet = frame(in);
   if (wanted(in, "build")) add_build_sheet(in, sheet.parts);
+  if (wanted(in, "quote") && in.plan.quote) sheet.parts.push_back(quote_page(in));
   if (wanted(in, "calendar") && !in.plan.calendar.empty()) {
     sheet.parts.push_back(calendar_page(in));
   }

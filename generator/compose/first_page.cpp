@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "compose/findings.h"
+#include "compose/goods_words.h"
 #include "compose/parts.h"
 #include "compose/words.h"
 
@@ -151,6 +152,34 @@ void add_water(const ComposeInput& in, std::vector<Fact>& facts) {
   facts.push_back(maybe(w, "build.waterline", outside_waterline(in), w.say("sheet.nothing")));
 }
 
+std::string shortages(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  std::vector<std::string> names;
+  for (const PullItem& item : in.plan.pull_list) {
+    if (item.missing > 0) names.push_back(item_name(in, item));
+  }
+  if (names.empty()) return w.say("build.shortages-none");
+  if (names.size() == 1) return names.front();
+  return w.say("build.shortages-some",
+               {{"count", static_cast<int>(names.size())}, {"first", names.front()}});
+}
+
+// What it costs, what is paid with the order, and what the shelf does not hold.
+void add_price(const ComposeInput& in, std::vector<Fact>& facts) {
+  const auto& quote = in.plan.quote;
+  if (!quote) return;
+  const Wording& w = in.wording;
+  facts.push_back({w.say("build.price"), bold(money_words(in, quote->total)),
+                   quote->partial() ? w.say("build.price-partial", {{"count", quote->unpriced}})
+                                    : w.say("build.price-note")});
+  facts.push_back({w.say("build.deposit"), bold(money_words(in, quote->deposit)),
+                   quote->valid_until
+                       ? w.say("build.deposit-until", {{"date", *quote->valid_until}})
+                       : w.say("build.deposit-note")});
+  if (!in.build.stock) return;
+  facts.push_back({w.say("build.shortages"), bold(shortages(in)), w.say("build.shortages-note")});
+}
+
 void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
   if (in.build.unknowns.empty()) return;
   blocks.push_back(Heading{2, in.wording.say("build.blanks")});
@@ -178,6 +207,7 @@ Part first_page(const ComposeInput& in) {
   add_identity(in, facts.facts);
   add_masses(in, facts.facts);
   add_water(in, facts.facts);
+  add_price(in, facts.facts);
   part.blocks.push_back(std::move(facts));
   add_blanks(in, part.blocks);
   if (const Figure* elevation = in.figures.find("elevation")) {

@@ -1,3 +1,4 @@
+#include "compose/goods_words.h"
 #include "compose/parts.h"
 #include "compose/words.h"
 
@@ -12,11 +13,6 @@ struct Row {
 std::vector<Words> cells(const Row& r) {
   return {bold(r.layer),     plain(r.material), plain(r.depth),
           plain(r.in_place), plain(r.buy),      plain(r.dry)};
-}
-
-// Loose goods: metric by the litre, in the US by the dry quart.
-std::string loose(const Wording& w, Litres volume) {
-  return w.amount(Arg(volume), "dry");
 }
 
 Row drainage_row(const ComposeInput& in) {
@@ -166,31 +162,6 @@ BulletList how_they_go_in(const ComposeInput& in) {
   return list;
 }
 
-std::string needed(const ComposeInput& in, const PullItem& item) {
-  const Wording& w = in.wording;
-  if (item.unit == "L") return loose(w, Litres{item.need});
-  if (item.unit == "kg") return w.amount(Kilograms{item.need});
-  if (item.unit != "m2") return w.amount(static_cast<int>(item.need));
-  if (item.use != "separator") return w.amount(SquareMetres{item.need});
-  const SeparatorPlan& s = *in.plan.layers.separator;
-  return w.say("layers.pull-cut",
-               {{"area", SquareMetres{item.need}}, {"width", s.cut_width}, {"depth", s.cut_depth}});
-}
-
-Table pull_table(const ComposeInput& in) {
-  const Wording& w = in.wording;
-  Table table;
-  table.tick_column = true;
-  table.columns = {{w.say("layers.item"), false, 2},
-                   {w.say("layers.for"), false, 2},
-                   {w.say("layers.need"), true, 1}};
-  for (const auto& item : in.plan.pull_list) {
-    table.rows.push_back({plain(capitalised(material_name(w, item.item))),
-                          plain(w.say("layers.for-" + item.use)), plain(needed(in, item))});
-  }
-  return table;
-}
-
 }  // namespace
 
 Part layers_page(const ComposeInput& in) {
@@ -207,8 +178,6 @@ Part layers_page(const ComposeInput& in) {
       true});
   part.blocks.push_back(Heading{2, w.say("layers.work-heading")});
   part.blocks.push_back(how_they_go_in(in));
-  part.blocks.push_back(Heading{2, w.say("layers.pull-heading")});
-  part.blocks.push_back(pull_table(in));
   return part;
 }
 

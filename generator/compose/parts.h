@@ -11,9 +11,13 @@ namespace loamsheet {
 std::optional<Millimetres> outside_waterline(const ComposeInput&);
 
 Part first_page(const ComposeInput&);
+Part pull_page(const ComposeInput&);
 Part layers_page(const ComposeInput&);
+Part marks_page(const ComposeInput&);
+Part loads_page(const ComposeInput&);
 Part planting_page(const ComposeInput&);  // of a plan with planting
 Part order_page(const ComposeInput&);     // of a plan with an order
+Part quote_page(const ComposeInput&);     // of a plan with a quote
 Part calendar_page(const ComposeInput&);  // of a plan with a calendar
 Part care_page(const ComposeInput&);
 Part record_page(const ComposeInput&);

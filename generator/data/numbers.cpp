@@ -4,6 +4,7 @@
 #include "data/climate_json.h"
 #include "data/data.h"
 #include "data/findings_json.h"
+#include "data/goods_json.h"
 #include "data/json.h"
 #include "data/planting_json.h"
 #include "data/schedule_json.h"
@@ -56,22 +57,6 @@ Json litter(const std::optional<LitterPlan>& l) {
   return {{"volume_l", figure(l->volume)}, {"buy_l", figure(l->buy)}, {"dry_kg", figure(l->dry)}};
 }
 
-Json pull_list(const std::vector<PullItem>& items, bool stocked) {
-  Json list = Json::array();
-  for (const auto& i : items) {
-    list.push_back({{"item", i.item}, {"need", figure(i.need)}, {"unit", i.unit}});
-    if (stocked) add_packs(i, list.back());
-  }
-  return list;
-}
-
-Json mass(const MassPlan& m) {
-  return {{"empty_kg", figure(m.empty)},
-          {"dry_kg", figure(m.dry)},
-          {"wet_kg", figure(m.wet)},
-          {"stand_margin_kg", figure(m.stand_margin)}};
-}
-
 Json water(const WaterPlan& w) {
   return {{"first_watering_l", figure(w.first_watering)},
           {"standing_mm", figure(w.standing)},
@@ -91,8 +76,8 @@ Json numbers(const PlannedBuild& p) {
                  {"separator", separator(plan.layers.separator)},
                  {"substrate", substrate(plan.layers.substrate)},
                  {"litter", litter(plan.layers.litter)}};
-  j["mass"] = mass(plan.mass);
-  if (plan.lift) j["lift"] = lift_json(*plan.lift);
+  j["mass"] = mass_json(plan.mass);
+  if (plan.lift) j["lift"] = lift_json(*plan.lift, plan.sack);
   j["water"] = water(plan.water);
   if (plan.upkeep) add_upkeep(*plan.upkeep, j["water"]);
   if (plan.air) j["air"] = air_json(*plan.air);
@@ -104,7 +89,8 @@ Json numbers(const PlannedBuild& p) {
   j["order"] = order_json(p);
   j["calendar"] = calendar_json(p);
   j["ready"] = ready_json(p);
-  j["pull_list"] = pull_list(plan.pull_list, p.build.stock.has_value());
+  j["pull_list"] = pull_list_json(p.build, plan);
+  add_goods_json(p.build, plan, j);
   j["findings"] = findings_array(p);
   return j;
 }

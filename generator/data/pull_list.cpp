@@ -4,11 +4,39 @@
 #include "data/json.h"
 
 namespace loamsheet {
+namespace {
+
+std::string written(double v) {
+  return significant(v, digits_written);
+}
+
+std::string written(const std::optional<Money>& amount) {
+  return amount ? whole_decimal(*amount, 2) : "";
+}
+
+// One line for each size of pack; the item's own figures stand in the first.
+std::string packed(const PullItem& item) {
+  std::string out;
+  for (size_t i = 0; i < item.packs.size(); ++i) {
+    const Pack& pack = item.packs[i];
+    const bool first = i == 0;
+    out += csv_line({item.item, first ? written(item.need) : "", item.unit, item.use,
+                     std::to_string(pack.count), written(pack.sold), pack.sold_unit,
+                     written(pack.price), pack.shelf, first ? written(item.missing) : "",
+                     first ? written(item.left_over) : ""});
+  }
+  return out;
+}
+
+}  // namespace
 
 std::string pull_list_csv(const PlannedBuild& p) {
-  std::string out = csv_line({"item", "need", "unit"});
-  for (const auto& i : p.plan.pull_list) {
-    out += csv_line({i.item, significant(i.need, digits_written), i.unit});
+  std::string out = csv_line({"item", "need", "unit", "for", "packs", "pack", "pack_unit", "price",
+                              "shelf", "missing", "left_over"});
+  for (const PullItem& i : p.plan.pull_list) {
+    out += i.packs.empty()
+               ? csv_line({i.item, written(i.need), i.unit, i.use, "", "", "", "", "", "", ""})
+               : packed(i);
   }
   return out;
 }

@@ -23,14 +23,6 @@ Json day_json(const WaterDay& day, bool by_hand) {
 
 }  // namespace
 
-Json lift_json(const LiftPlan& lift) {
-  Json index = lift.empty_index ? figure(*lift.empty_index) : Json(nullptr);
-  return {{"empty_index", index},
-          {"limit_kg", figure(lift.limit)},
-          {"people", lift.people},
-          {"by_hand", lift.by_hand}};
-}
-
 void add_upkeep(const UpkeepPlan& upkeep, Json& water) {
   water["placed_ml"] = millilitres(upkeep.placed);
   water["stuck_on_overflow_l"] = figure(upkeep.stuck_on_overflow);
@@ -38,16 +30,6 @@ void add_upkeep(const UpkeepPlan& upkeep, Json& water) {
   Json days = Json::array();
   for (const WaterDay& day : upkeep.days) days.push_back(day_json(day, upkeep.by_hand));
   water["days"] = std::move(days);
-}
-
-void add_packs(const PullItem& from, Json& item) {
-  Json packs = Json::array();
-  for (const Pack& pack : from.packs) {
-    packs.push_back({{"size", figure(pack.size)}, {"count", pack.count}});
-  }
-  item["packs"] = std::move(packs);
-  item["price"] = from.price ? figure(*from.price) : Json(nullptr);
-  item["missing"] = figure(from.missing);
 }
 
 }  // namespace loamsheet

@@ -68,6 +68,20 @@ Diagnostic crowded(const Spec& spec, int line) {
   return d;
 }
 
+void cut_shelf(Plan& plan) {
+  constexpr std::array of_the_shelf{"stock-not-listed", "stock-short", "price-missing"};
+  plan.sack.reset();
+  for (PullItem& item : plan.pull_list) {
+    item.packs.clear();
+    item.price.reset();
+    item.missing = item.left_over = 0;
+  }
+  if (plan.quote) plan.quote = by_group(*plan.quote);
+  std::erase_if(plan.findings, [&](const Finding& f) {
+    return std::find(of_the_shelf.begin(), of_the_shelf.end(), f.rule) != of_the_shelf.end();
+  });
+}
+
 }  // namespace
 
 Outcome<std::string> customer_spec(const Spec& spec, const std::string& notice) {
@@ -87,6 +101,13 @@ Outcome<std::string> customer_spec(const Spec& spec, const std::string& notice) 
     if (!trimmed(kept).empty()) out += kept + '\n';
   }
   return {out, {}};
+}
+
+Shown::Shown(const Build& build, const Plan& plan, bool to_customer) : build_(build), plan_(plan) {
+  if (!to_customer) return;
+  cut_.emplace(build, plan);
+  cut_->first.stock.reset();
+  cut_shelf(cut_->second);
 }
 
 }  // namespace loamsheet

@@ -8,6 +8,7 @@
 #include "compose/compose.h"
 #include "data/data.h"
 #include "draw/draw.h"
+#include "job/customer.h"
 #include "job/own_catalogue.h"
 #include "job/stock.h"
 #include "layout/layout.h"
@@ -42,8 +43,10 @@ Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& optio
   if (!type || !style) return {std::nullopt, sink.take()};
   auto figures = taken(make_figures(figure_input(p, *type)), sink);
   if (!figures) return {std::nullopt, sink.take()};
+  const Shown shown(p.build, p.plan, options.customer_copy);
   auto sheet =
-      taken(compose({p.build, p.plan, *figures, p.wording, p.catalogue, options.parts}), sink);
+      taken(compose({shown.build(), shown.plan(), *figures, p.wording, p.catalogue, options.parts}),
+            sink);
   if (!sheet) return {std::nullopt, sink.take()};
   auto pages = taken(lay_out(*sheet, *figures, *type, *style), sink);
   if (!pages) return {std::nullopt, sink.take()};
@@ -84,8 +87,9 @@ Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
   const auto stamp = taken(stamp_of(world, p.build), sink);
   if (!stamp) return {std::nullopt, sink.take()};
   auto scheduling = std::async(std::launch::async, [&] {
+    const Shown shown(p.build, p.plan, options.customer_copy);
     return std::pair{make_calendar(p.build, p.plan, p.wording, *stamp),
-                     numbers_json({p.build, p.plan, p.wording})};
+                     numbers_json({shown.build(), shown.plan(), p.wording})};
   });
   auto pdf = taken(sheet_pdf(world, p, options, *stamp), sink);
   auto [dated, numbers] = scheduling.get();

@@ -5,6 +5,7 @@
 
 #include "plan/constants.h"
 #include "plan/fit_body.h"
+#include "plan/fixing.h"
 #include "plan/water.h"
 
 namespace loamsheet {
@@ -75,6 +76,7 @@ const std::map<std::string, Condition>& conditions() {
       {"separator", [](const Build& b) { return b.layers.separator.has_value(); }},
       {"litter", [](const Build& b) { return b.layers.litter.has_value(); }},
       {"background", [](const Build& b) { return b.enclosure.background.has_value(); }},
+      {"cures", background_cures},
       {"hardscape", [](const Build& b) { return !b.furnishings.empty() || !b.standing.empty(); }},
       {"on-base", [](const Build& b) { return stands_on(b, true); }},
       {"on-substrate", [](const Build& b) { return stands_on(b, false); }},

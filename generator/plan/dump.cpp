@@ -1,5 +1,6 @@
 #include "base/text.h"
 #include "plan/dump_climate.h"
+#include "plan/dump_goods.h"
 #include "plan/placement_dump.h"
 #include "plan/plan.h"
 
@@ -90,7 +91,8 @@ std::string packs(const PullItem& item) {
     out += ", " + std::to_string(pack.count) + " x " + number(pack.size);
   }
   if (item.missing > 0) out += ", short of " + number(item.missing);
-  return out + (item.price ? ", price " + number(*item.price) : "");
+  if (item.left_over > 0) out += ", left " + number(item.left_over);
+  return out + (item.price ? ", price " + whole_decimal(*item.price, 2) : "");
 }
 
 std::string lift(const LiftPlan& plan) {
@@ -175,6 +177,7 @@ std::string dump(const Plan& plan) {
   for (const PullItem& item : plan.pull_list) {
     out += "pull " + item.item + ' ' + number(item.need) + ' ' + item.unit + packs(item) + '\n';
   }
+  out += dump_goods(plan);
   if (plan.air) out += dump(*plan.air);
   if (plan.heat) out += dump(*plan.heat);
   if (plan.lift) out += lift(*plan.lift);

@@ -42,6 +42,7 @@ Found all_findings(const Build& build, const Plan& plan) {
   append(all, tank_findings(build, plan));
   append(all, water_findings(build, plan));
   append(all, stock_findings(build, plan));
+  append(all, goods_findings(build, plan));
   append(all, lift_findings(build, plan));
   append(all, schedule_findings(build, plan));
   append(all, life_findings(build, plan));

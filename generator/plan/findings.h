@@ -28,6 +28,9 @@ Found water_findings(const Build&, const Plan&);
 // What the shelf does not hold, and what has no price.
 Found stock_findings(const Build&, const Plan&);
 
+// Doses, cultures, fixings, stones, the water area's fittings and the heaviest sack.
+Found goods_findings(const Build&, const Plan&);
+
 // Who may lift the empty tank.
 Found lift_findings(const Build&, const Plan&);
 

@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "plan/findings.h"
+#include "plan/pull_list.h"
 
 namespace loamsheet {
 namespace {
@@ -12,6 +13,17 @@ FindingArg amount(double v, const std::string& unit) {
   return static_cast<int>(std::ceil(v));
 }
 
+// Plants and crew go by their names.
+std::string called(const Build& build, const PullItem& item) {
+  for (const PlantUse& plant : build.plants) {
+    if (item.use == "plants" && plant.facts.id == item.item) return plant.facts.name;
+  }
+  for (const CrewUse& crew : build.crew) {
+    if (item.use == "crew" && crew.facts.id == item.item) return crew.facts.name;
+  }
+  return item.item;
+}
+
 }  // namespace
 
 Found stock_findings(const Build& build, const Plan& plan) {
@@ -21,9 +33,10 @@ Found stock_findings(const Build& build, const Plan& plan) {
     found.push_back({weight,
                      rule,
                      build.stock_at,
-                     {{"material", item.item}, {"amount", amount(v, item.unit)}}});
+                     {{"material", called(build, item)}, {"amount", amount(v, item.unit)}}});
   };
   for (const PullItem& item : plan.pull_list) {
+    if (item.packs.empty() && may_be_there(item)) continue;
     if (item.packs.empty() && item.need > 0) {
       add(Weight::note, "stock-not-listed", item, item.need);
       continue;

@@ -1,6 +1,8 @@
 #include "plan/layers.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace loamsheet {
 namespace {
@@ -39,6 +41,22 @@ Interval water_at(const Build& build, Point) {
 
 using IntervalAt = Interval (*)(const Build&, Point);
 
+// The share of a circle's area that lies below a level, given as a share of its diameter.
+double circle_below(double level) {
+  const double angle = 2 * std::acos(1 - 2 * std::clamp(level, 0.0, 1.0));
+  return (angle - std::sin(angle)) / (2 * std::numbers::pi);
+}
+
+// What a thing on the base takes up below a level: an upright prism, or a tube on its side, whose
+// base is its length by its diameter.
+Litres taken_below(const Standing& thing, Millimetres level) {
+  const Millimetres up_to = std::min(thing.height, std::max(level, Millimetres{}));
+  if (!thing.tube) return volume(thing.base, up_to);
+  if (thing.filled || thing.height.v <= 0) return {};
+  const double of_box = std::numbers::pi / 4 * circle_below(up_to / thing.height);
+  return volume(thing.base, thing.height) * of_box;
+}
+
 // The room that furnishings standing on the base take up in a layer over `region`. A sloped top is
 // taken at the furnishing's centre.
 Litres displaced(const Build& build, const Region& region, IntervalAt layer_at) {
@@ -46,8 +64,7 @@ Litres displaced(const Build& build, const Region& region, IntervalAt layer_at) 
   for (const Standing& thing : build.standing) {
     if (!thing.on_base || !contains(region, thing.at)) continue;
     const Interval layer = layer_at(build, thing.at);
-    const Millimetres overlap = std::min(thing.height, layer.top) - layer.bottom;
-    sum += volume(thing.base, std::max(overlap, Millimetres{}));
+    sum += taken_below(thing, layer.top) - taken_below(thing, layer.bottom);
   }
   return sum;
 }

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "plan/bulk_named.h"
 #include "plan/constants.h"
+#include "plan/plan.h"
 
 namespace loamsheet {
 namespace {
@@ -37,7 +39,32 @@ Kilograms team_limit(int people, Kilograms each) {
   return each * (people * share[people - 1]);
 }
 
+// As heavy as the material may be as it is placed.
+Kilograms sack_mass(const Build& build, const PullItem& item, const Pack& pack) {
+  if (pack.sold_unit == "kg") return {pack.sold};
+  const Bulk* bulk = bulk_named(build.layers, item.item);
+  if (!bulk || item.unit != "L") return {};
+  const double water = bulk->moisture_as_placed.range.high.v * 1000;
+  return {pack.size * (bulk->dry_density.high.v + water) / 1000};
+}
+
 }  // namespace
+
+std::optional<SackLift> plan_sack(const Build& build, const std::vector<PullItem>& list) {
+  SackLift heaviest;
+  for (const PullItem& item : list) {
+    for (const Pack& pack : item.packs) {
+      const Kilograms mass = sack_mass(build, item, pack);
+      if (mass > heaviest.mass) heaviest.item = item.item, heaviest.mass = mass;
+    }
+  }
+  if (heaviest.item.empty()) return std::nullopt;
+  heaviest.task = harder_end(build.enclosure, constants::sack_width);
+  heaviest.limit = weight_limit(heaviest.task);
+  if (heaviest.limit.v > 0) heaviest.index = heaviest.mass / heaviest.limit;
+  heaviest.people = heaviest.mass <= heaviest.limit ? 1 : 2;
+  return heaviest;
+}
 
 LiftPlan plan_lift(const Build& build, Kilograms empty) {
   const Enclosure& enclosure = build.enclosure;

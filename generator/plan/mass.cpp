@@ -30,6 +30,13 @@ KilogramsPerCubicMetre density_at(const Bulk& bulk, const Scenario& scenario) {
   return bulk.dry_density.low + (bulk.dry_density.high - bulk.dry_density.low) * scenario.density;
 }
 
+// What the layers hold at field capacity.
+Litres held_water(const Build& build, const LayersPlan& plan) {
+  Litres water{};
+  for (const Laid& layer : laid(build, plan)) water += layer.amount * layer.bulk.field_capacity.v;
+  return water;
+}
+
 Kilograms separator_mass(const Build& build, const LayersPlan& plan) {
   return plan.separator ? Kilograms{plan.separator->area.v * build.layers.separator->areal_kg_m2}
                         : Kilograms{};
@@ -50,16 +57,30 @@ Kilograms dry_mass(const Build& build, const Decisions& decisions, const Scenari
     sum += mass(layer.amount, density_at(layer.bulk, scenario));
   }
   for (const Standing& thing : build.standing) sum += thing.mass.value_or(Kilograms{});
+  for (const Furnishing& thing : build.furnishings) {
+    if (!thing.stands) sum += thing.mass.value_or(Kilograms{});
+  }
   return sum;
 }
 
 Kilograms wet_mass(const Build& build, const Decisions& decisions, const Scenario& scenario,
                    Litres standing) {
-  Litres water = standing + decisions.water_area;
-  for (const Laid& layer : laid(build, decisions.layers)) {
-    water += layer.amount * layer.bulk.field_capacity.v;
-  }
+  const Litres water = standing + decisions.water_area + held_water(build, decisions.layers);
   return dry_mass(build, decisions, scenario) + mass(water, water_density(constants::room));
+}
+
+bool loose_stone(const Standing& thing) {
+  return thing.kind == "stone";
+}
+
+Kilograms moved_mass(const Build& build, const Decisions& decisions, const Scenario& scenario) {
+  const Litres water = held_water(build, decisions.layers);
+  Kilograms sum =
+      dry_mass(build, decisions, scenario) + mass(water, water_density(constants::room));
+  for (const Standing& thing : build.standing) {
+    if (loose_stone(thing)) sum -= thing.mass.value_or(Kilograms{});
+  }
+  return sum;
 }
 
 }  // namespace loamsheet

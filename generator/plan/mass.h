@@ -9,11 +9,17 @@ namespace loamsheet {
 // at the corners.
 Kilograms empty_mass(const Enclosure&);
 
-// Empty tank, dry layers, separator and the furnishings whose mass is stated.
+// Empty tank, dry layers, separator and the furnishings, standing or fixed, whose mass is stated.
 Kilograms dry_mass(const Build&, const Decisions&, const Scenario&);
 
 // The heaviest the tank is in use: layers at field capacity, `standing` litres in the drainage
 // layer, the water area full.
 Kilograms wet_mass(const Build&, const Decisions&, const Scenario&, Litres standing);
+
+// As it is moved: the layers at field capacity, no water standing, loose stone taken out.
+Kilograms moved_mass(const Build&, const Decisions&, const Scenario&);
+
+// Stones that stand loose, and so are taken out before a move.
+bool loose_stone(const Standing&);
 
 }  // namespace loamsheet

@@ -63,11 +63,19 @@ double coupling_multiplier(double coupling, double vertical) {
 
 }  // namespace
 
-Kilograms weight_limit(const LiftTask& task) {
-  return {load_constant * horizontal_multiplier(task.horizontal) *
-          vertical_multiplier(task.vertical) * distance_multiplier(task.travel) *
-          asymmetry_multiplier(task.twist) * frequency_multiplier(task.per_minute, task.vertical) *
+LiftMultipliers multipliers(const LiftTask& task) {
+  return {horizontal_multiplier(task.horizontal),
+          vertical_multiplier(task.vertical),
+          distance_multiplier(task.travel),
+          asymmetry_multiplier(task.twist),
+          frequency_multiplier(task.per_minute, task.vertical),
           coupling_multiplier(task.coupling, task.vertical)};
+}
+
+Kilograms weight_limit(const LiftTask& task) {
+  const LiftMultipliers m = multipliers(task);
+  return {load_constant * m.horizontal * m.vertical * m.distance * m.asymmetry * m.frequency *
+          m.coupling};
 }
 
 }  // namespace loamsheet

@@ -4,19 +4,15 @@
 #include <cmath>
 #include <limits>
 
+#include "plan/bulk_named.h"
+
 namespace loamsheet {
 namespace {
 
 // The densest that a material of the layers may be, kg/m3.
 std::optional<double> density_of(const Build& build, const std::string& material) {
-  const Layers& layers = build.layers;
-  const auto dense = [&](const Bulk& bulk) { return bulk.material == material; };
-  if (dense(layers.drainage.bulk)) return layers.drainage.bulk.dry_density.high.v;
-  if (layers.litter && dense(layers.litter->bulk)) return layers.litter->bulk.dry_density.high.v;
-  for (const SubstratePart& part : layers.substrate.parts) {
-    if (dense(part.bulk)) return part.bulk.dry_density.high.v;
-  }
-  return std::nullopt;
+  const Bulk* bulk = bulk_named(build.layers, material);
+  return bulk ? std::optional(bulk->dry_density.high.v) : std::nullopt;
 }
 
 // What a pack holds in the unit of the need. Goods by weight are turned into litres by their
@@ -33,7 +29,7 @@ std::optional<double> size_for(const Build& build, const PullItem& item, const S
 struct Offer {
   size_t line = 0;
   double size = 0;
-  std::optional<double> price;
+  std::optional<Money> price;
 };
 
 class Shelves {
@@ -51,6 +47,8 @@ class Shelves {
       counts = cheapest_cover(item.need, kinds(offers, false));
     }
     for (size_t i = 0; i < offers.size(); ++i) take(offers[i], (*counts)[i], item);
+    item.price = price_of(item.packs);
+    item.left_over = std::max(0.0, held(item.packs) - item.need);
     std::stable_sort(item.packs.begin(), item.packs.end(),
                      [](const Pack& a, const Pack& b) { return a.size > b.size; });
   }
@@ -74,7 +72,8 @@ class Shelves {
     std::vector<PackKind> all;
     for (const Offer& offer : offers) {
       const int available = on_hand_only ? left_[offer.line] : std::numeric_limits<int>::max();
-      all.push_back({offer.size, offer.price.value_or(offer.size), available});
+      const Money by_size{std::llround(offer.size * 1e4)};
+      all.push_back({offer.size, offer.price.value_or(by_size), available});
     }
     return all;
   }
@@ -87,8 +86,24 @@ class Shelves {
 
   void take(const Offer& offer, int count, PullItem& item) {
     left_[offer.line] = std::max(0, left_[offer.line] - count);
-    if (count > 0) item.packs.push_back({offer.size, count});
-    if (offer.price) item.price = item.price.value_or(0) + *offer.price * count;
+    const StockedPack& pack = (*build_.stock)[offer.line];
+    if (count == 0) return;
+    item.packs.push_back({offer.size, count, pack.size, pack.unit, pack.price, pack.shelf});
+  }
+
+  static std::optional<Money> price_of(const std::vector<Pack>& packs) {
+    Money sum;
+    for (const Pack& pack : packs) {
+      if (!pack.price) return std::nullopt;
+      sum += *pack.price * pack.count;
+    }
+    return packs.empty() ? std::nullopt : std::optional(sum);
+  }
+
+  static double held(const std::vector<Pack>& packs) {
+    double sum = 0;
+    for (const Pack& pack : packs) sum += pack.size * pack.count;
+    return sum;
   }
 
   const Build& build_;

@@ -11,7 +11,7 @@ namespace loamsheet {
 // Packs of one size that may be taken, up to `available`.
 struct PackKind {
   double size = 0;
-  double price = 0;
+  Money price;
   int available = 0;
 };
 

@@ -4,9 +4,8 @@
 
 #include "plan/calendar.h"
 #include "plan/findings.h"
+#include "plan/goods.h"
 #include "plan/order.h"
-#include "plan/packs.h"
-#include "plan/pull_list.h"
 #include "plan/readiness.h"
 #include "plan/scenario.h"
 #include "plan/water.h"
@@ -68,8 +67,7 @@ Plan make_plan(const Build& build) {
   plan.layers = decisions.layers;
   plan.mass = plan_mass(build, decisions);
   plan.water = plan_water(build, decisions);
-  plan.pull_list = pull_list(build, plan.layers);
-  choose_packs(build, plan.pull_list);
+  add_goods(build, decisions, plan);
   plan.ready = plan_ready(build);
   plan.air = air_plan(build);
   plan.heat = heat_plan(build);

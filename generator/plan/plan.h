@@ -10,10 +10,13 @@
 #include "base/units.h"
 #include "check/build.h"
 #include "plan/climate.h"
+#include "plan/dosing.h"
 #include "plan/finding.h"
+#include "plan/fittings.h"
 #include "plan/lift.h"
 #include "plan/planting.h"
 #include "plan/quantities.h"
+#include "plan/quote.h"
 #include "plan/schedule.h"
 #include "plan/water_days.h"
 
@@ -25,6 +28,7 @@ struct MassPlan {
   Kilograms empty;
   Range<Kilograms> dry, wet;
   std::optional<Range<Kilograms>> stand_margin;
+  Range<double> stand_load;  // wet, kg on a square metre of the outside of the base
 };
 
 // Nothing where it does not apply: an arid build is not watered through; without a drainage
@@ -43,18 +47,23 @@ struct Ready {
 };
 
 struct Pack {
-  double size = 0;
+  double size = 0;  // in the unit of the need
   int count = 0;
+  double sold = 0;  // as the stock list has it, in `sold_unit`
+  std::string sold_unit{};
+  std::optional<Money> price{};  // net, of one
+  std::string shelf{};
 };
 
 struct PullItem {
-  std::string use;   // background, drainage, separator, substrate, litter
-  std::string item;  // material id
+  std::string use;   // background, drainage, separator, substrate, litter, plants, crew, ...
+  std::string item;  // id of a material, a plant or a crew species
   double need = 0;
-  std::string unit;             // L, m2, kg, piece
-  std::vector<Pack> packs;      // whole packs that cover the need; empty without stock
-  std::optional<double> price;  // net, of those packs
-  double missing = 0;           // of the need, beyond what is on hand
+  std::string unit;            // L, m2, kg, piece
+  std::vector<Pack> packs;     // whole packs that cover the need; empty without stock
+  std::optional<Money> price;  // net, of those packs; nothing where one has no price
+  double missing = 0;          // of the need, beyond what is on hand
+  double left_over = 0;        // of the packs, beyond the need
 };
 
 struct Plan {
@@ -66,7 +75,17 @@ struct Plan {
   WaterPlan water;
   std::vector<PullItem> pull_list;
   Ready ready;
+  std::optional<Quote> quote;
+  std::vector<DosePlan> doses;
+  std::vector<CrewPlan> crew;
+  std::vector<TapeMark> marks;
+  std::vector<Cut> cuts;
+  std::optional<SupportsPlan> supports;
+  std::vector<FixedLoad> fixed;
+  std::optional<WaterAreaPlan> water_area;
+  std::optional<TransportPlan> transport;
   std::optional<LiftPlan> lift;
+  std::optional<SackLift> sack;
   std::optional<AirPlan> air;
   std::optional<HeatPlan> heat;
   std::optional<UpkeepPlan> upkeep;

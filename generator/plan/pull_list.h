@@ -7,7 +7,11 @@
 
 namespace loamsheet {
 
-// In the order in which it goes in. Bought volumes; meshes, backgrounds and raised floors by area.
-std::vector<PullItem> pull_list(const Build&, const LayersPlan&);
+// In the order in which it goes in. Bought volumes; meshes, backgrounds and raised floors by area;
+// what comes by the piece by its kind.
+std::vector<PullItem> pull_list(const Build&, const Plan&);
+
+// Furnishings and equipment, which a keeper may have already.
+bool may_be_there(const PullItem&);
 
 }  // namespace loamsheet

@@ -115,6 +115,7 @@ Result evaluate(const Build& build, const Decisions& decisions, const Scenario& 
   const Litres drained = run_through(build, deficit);
   return {deficit + drained, standing_level(build, decisions.layers, drained),
           dry_mass(build, decisions, scenario), wet_mass(build, decisions, scenario, drained),
+          moved_mass(build, decisions, scenario),
           strokes_per_litre(build, scenario)};
 }
 

@@ -226,7 +226,7 @@ constexpr std::array rows{
         .example = "3 cm"},
     Key{.path = "enclosure.background.fixed_by",
         .kind = Kind::choice,
-        .flags = shared_later,
+        .flags = shared,
         .choices = "silicone|foam|magnet|wedged|screws",
         .fallback = "silicone",
         .help = "How it is held; sealants and foam need time to cure.",

@@ -129,10 +129,17 @@ constexpr std::array rows{
         .example = "base"},
     Key{.path = "furnishings[].fixed_by",
         .kind = Kind::choice,
-        .flags = shared_later,
+        .flags = shared,
         .choices = "silicone|foam|magnet|wedged|screws",
         .help = "How it is held when it does not stand.",
         .example = "magnet"},
+    Key{.path = "furnishings[].filled",
+        .kind = Kind::yes_no,
+        .flags = shared,
+        .fallback = "no",
+        .help = "Whether the layers fill a hollow tube, so that it takes up no room in them.",
+        .example = "yes",
+        .when = "kind=tube"},
 };
 
 }  // namespace

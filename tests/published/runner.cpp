@@ -8,6 +8,7 @@
 
 #include "base/text.h"
 #include "climate.h"
+#include "goods.h"
 #include "life.h"
 #include "quantities.h"
 
@@ -62,7 +63,8 @@ std::vector<std::filesystem::path> data_files() {
 }
 
 const Quantity& quantity(const std::string& name) {
-  for (const auto* all : {&quantities(), &climate_quantities(), &life_quantities()}) {
+  for (const auto* all :
+       {&quantities(), &climate_quantities(), &life_quantities(), &goods_quantities()}) {
     if (const auto found = all->find(name); found != all->end()) return found->second;
   }
   FAIL("no quantity is called " << name);

@@ -24,6 +24,8 @@ MemoryWorld small() {
   };
   put("sources", "sources:\n  book-1990: {title: \"A book\"}\n");
   put("light", "light:\n  low: {from: from memory, ppfd: 10–50}\nspectra: {}\n");
+  put("currencies",
+      "currencies:\n  cents: {from: book-1990, decimals: 2, codes: \"EUR USD\"}\n");
   put("materials",
       "materials:\n  grit:\n    name: grit\n    role: drainage\n    facts:\n"
       "      - {from: book-1990, voids: 40 %, field_capacity: 5 %, porosity: 45 %}\n");

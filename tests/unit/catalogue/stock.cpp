@@ -41,7 +41,7 @@ TEST_CASE("a stock list is read, with its units turned into ours") {
   REQUIRE(lines.size() == 3);
   CHECK(lines[0].unit == "L");
   CHECK(lines[0].pack == Approx(8.80976754172));
-  CHECK(*lines[0].price == 6.5);
+  CHECK(*lines[0].price == Money{65000});
   CHECK(lines[0].on_hand == 3);
   CHECK(lines[0].shelf == "B 1, left");
   CHECK(lines[1].unit == "kg");
@@ -72,6 +72,8 @@ TEST_CASE("every slip in a list has its line and column") {
   check_place(wrong(header + "coir,0,L,1,4,A1\n"), 2, 6);
   check_place(wrong(header + "coir,10,L,-1,4,A1\n"), 2, 11);
   check_place(wrong(header + "coir,10,L,1,2.5,A1\n"), 2, 13);
+  check_place(wrong(header + "coir,10,L,1.23456,2,A1\n"), 2, 11);
+  check_place(wrong(header + "coir,10,L,1/3,2,A1\n"), 2, 11);
   check_place(wrong(header + "coir,10,L,1,4\n"), 2, 1);
   check_place(wrong(header + ",10,L,1,4,A1\n"), 2, 1);
   check_place(wrong(header + "\"coir,10,L,1,4,A1\n"), 2, 1);

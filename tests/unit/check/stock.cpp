@@ -10,7 +10,7 @@ Outcome<Build> with_stock(const std::string& item) {
   MemoryWorld world;
   world.files["spec.yaml"] = example_spec + "stock: stock.csv\n";
   const auto spec = read_spec(world, "spec.yaml", "");
-  const Stock stock{"stock.csv", {{item, "L", 10, 5.0, 3, "A1", {"stock.csv", 2, 1, 4}}}};
+  const Stock stock{"stock.csv", {{item, "L", 10, Money{50000}, 3, "A1", {"stock.csv", 2, 1, 4}}}};
   return check(*spec.value, real_catalogue(), stock);
 }
 

@@ -20,15 +20,19 @@ TEST_CASE("a figure with spread is a pair, without it a number, without a value 
   CHECK(figure(std::optional<Litres>{}).dump() == "null");
 }
 
-TEST_CASE("the pull list is CSV after RFC 4180") {
+TEST_CASE("the pull list is CSV after RFC 4180, a line for each size of pack") {
   Build build;
   Plan plan;
   const Wording wording({}, UnitSystem::metric);
-  plan.pull_list.push_back({"substrate", "plain", 2.5, "L", {}, {}});
   plan.pull_list.push_back({"substrate", "with, comma", 1, "L", {}, {}});
-  plan.pull_list.push_back({"litter", "with \"quote\"", 1, "L", {}, {}});
+  plan.pull_list.push_back({"litter", "with \"quote\"", 7.5, "L", {}, {}});
+  plan.pull_list[1].packs = {{5, 1, 5, "L", Money{65000}, "A1"}, {2, 2, 2, "L", {}, ""}};
+  plan.pull_list[1].left_over = 1.5;
   CHECK(pull_list_csv({build, plan, wording}) ==
-        "item,need,unit\r\nplain,2.5,L\r\n\"with, comma\",1,L\r\n\"with \"\"quote\"\"\",1,L\r\n");
+        "item,need,unit,for,packs,pack,pack_unit,price,shelf,missing,left_over\r\n"
+        "\"with, comma\",1,L,substrate,,,,,,,\r\n"
+        "\"with \"\"quote\"\"\",7.5,L,litter,1,5,L,6.50,A1,0,1.5\r\n"
+        "\"with \"\"quote\"\"\",,L,litter,2,2,L,,,,\r\n");
 }
 
 TEST_CASE("what does not apply is null and what is not built is absent") {

@@ -17,7 +17,7 @@ using Rank = std::tuple<long long, double, int>;
 Rank rank_of(const std::vector<PackKind>& kinds, const Counts& counts) {
   Rank rank{};
   for (size_t i = 0; i < kinds.size(); ++i) {
-    std::get<0>(rank) += counts[i] * std::llround(kinds[i].price * 1e4);
+    std::get<0>(rank) += counts[i] * kinds[i].price.v;
     std::get<1>(rank) += counts[i] * kinds[i].size;
     std::get<2>(rank) += counts[i];
   }
@@ -55,7 +55,8 @@ class Numbers {
 std::vector<PackKind> drawn_kinds(Numbers& numbers) {
   std::vector<PackKind> kinds;
   for (int i = 1 + numbers.next(3); i > 0; --i) {
-    kinds.push_back({(1 + numbers.next(40)) * 0.5, numbers.next(24) * 0.25, numbers.next(9)});
+    kinds.push_back(
+        {(1 + numbers.next(40)) * 0.5, Money{numbers.next(24) * 2500}, numbers.next(9)});
   }
   return kinds;
 }
@@ -70,8 +71,13 @@ Build stocked(std::vector<StockedPack> packs) {
   return build;
 }
 
+Money euros(double v) {
+  return {std::llround(v * 1e4)};
+}
+
 StockedPack bark(double size, std::optional<double> price, int on_hand) {
-  return {"orchid-bark", "L", size, price, on_hand, "", {}};
+  const auto amount = price ? std::optional(euros(*price)) : std::nullopt;
+  return {"orchid-bark", "L", size, amount, on_hand, "", {}};
 }
 
 PullItem served(const Build& build, PullItem item) {
@@ -100,10 +106,11 @@ TEST_CASE("the cover is the best of all there are") {
 }
 
 TEST_CASE("two cheap sacks beat a dear large one, and at one price the least is left over") {
-  CHECK(cheapest_cover(18, {{20, 9, 5}, {10, 4, 5}}) == Counts{0, 2});
-  CHECK(cheapest_cover(18, {{20, 8, 5}, {25, 8, 5}}) == Counts{1, 0});
-  CHECK(cheapest_cover(20, {{10, 4, 5}, {20, 8, 5}}) == Counts{0, 1});
-  CHECK_FALSE(cheapest_cover(18, {{5, 1, 3}}));
+  const Money four = euros(4), eight = euros(8), nine = euros(9);
+  CHECK(cheapest_cover(18, {{20, nine, 5}, {10, four, 5}}) == Counts{0, 2});
+  CHECK(cheapest_cover(18, {{20, eight, 5}, {25, eight, 5}}) == Counts{1, 0});
+  CHECK(cheapest_cover(20, {{10, four, 5}, {20, eight, 5}}) == Counts{0, 1});
+  CHECK_FALSE(cheapest_cover(18, {{5, four, 3}}));
 }
 
 TEST_CASE("a need is covered from the shelf, and its packs have a price") {
@@ -112,7 +119,8 @@ TEST_CASE("a need is covered from the shelf, and its packs have a price") {
   CHECK(item.packs[0].size == 20);
   CHECK(item.packs[0].count == 1);
   CHECK(item.packs[1].count == 1);
-  CHECK(*item.price == Approx(12.5));
+  CHECK(*item.price == euros(12.5));
+  CHECK(item.left_over == Approx(2));
   CHECK(item.missing == 0);
 }
 

@@ -73,7 +73,7 @@ Build supplied_box() {
   build.misting->tank = 100_L;
   build.water_source = "tap";
   build.enclosure.stated_empty_mass = 18_kg;
-  build.stock = {{"expanded-clay", "L", 10, 4.0, 1, "", {}},
+  build.stock = {{"expanded-clay", "L", 10, Money{40000}, 1, "", {}},
                  {"orchid-bark", "L", 10, std::nullopt, 9, "", {}}};
   return build;
 }
@@ -140,6 +140,26 @@ Build ill_peopled_box(BuildKind kind) {
   return build;
 }
 
+// Fixings that are not stated or too weak, foam under water, a stone over a digger and another, a
+// dose too strong, too few cultures, and a sack too heavy.
+Build ill_fitted_box(bool dug) {
+  Build build = box_build();
+  build.water_area = WaterArea{WaterArea::Side::left, {0.3}, 100_mm, true, place(40, 3)};
+  build.enclosure.background = Background{"foam", 30_mm, "wedged", KilogramsPerCubicMetre{45}};
+  Furnishing loose, held;
+  loose.id = held.id = "shelf", loose.kind = held.kind = "ledge";
+  held.fixed_by = "magnet", held.mass = 3_kg;
+  build.furnishings = {loose, held};
+  build.standing = {block({600, 200}, {0.01}, 50_mm)};
+  build.standing[0].kind = "stone", build.standing[0].on_base = false;
+  if (dug) build.kept = {rough_animal("carnivore")};
+  build.amendments = {{"organic-starter-feed", 3, false, {2}}};
+  build.crew = {crew({10}, {30})};
+  build.crew[0].facts.density = known(Range<double>{50000, 60000});
+  build.stock = {{"expanded-clay", "L", 50, Money{310000}, 5, "", {}}};
+  return build;
+}
+
 // Planted and moved while the shop is closed, and moved at once.
 Build badly_dated_box() {
   Build build = box_build();
@@ -167,6 +187,8 @@ std::vector<Build> broken_builds() {
                                   thin,
                                   supplied_box(),
                                   hand_misted_box(),
+                                  ill_fitted_box(true),
+                                  ill_fitted_box(false),
                                   ill_peopled_box(BuildKind::humid),
                                   ill_peopled_box(BuildKind::arid)};
   all.insert(all.end(), others.begin(), others.end());
