@@ -25,7 +25,7 @@ std::string loose(const Wording& w, Litres volume) {
 }
 
 std::string quantity(const Wording& w, double amount, const std::string& unit) {
-  if (unit == "L") return loose(w, Litres{amount});
+  if (unit == "L") return amount < 1 ? w.amount(Litres{amount}) : loose(w, Litres{amount});
   if (unit == "kg") return w.amount(Kilograms{amount});
   if (unit == "m2") return w.amount(SquareMetres{amount});
   return w.amount(amount);

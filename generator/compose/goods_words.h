@@ -9,7 +9,8 @@ namespace loamsheet {
 // Loose goods: metric by the litre, in the US by the dry quart.
 std::string loose(const Wording&, Litres);
 
-// So much of what is counted in a unit of the stock list: L, kg, m2 or piece.
+// So much of what is counted in a unit of the stock list: L, kg, m2 or piece. Less than a litre
+// comes in cartridges and bottles, not loose.
 std::string quantity(const Wording&, double amount, const std::string& unit);
 
 // What an item of the pull list is called: a plant and a crew species by the catalogue.

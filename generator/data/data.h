@@ -24,8 +24,8 @@ std::string numbers_json(const PlannedBuild&);
 // The same figures, one a line: "layers.drainage.volume_l 20.25".
 std::string numbers_text(const PlannedBuild&);
 
-// The pull list after RFC 4180, a line for each size of pack: item,need,unit,for,packs,pack,
-// pack_unit,price,shelf,missing,left_over. Prices are those of one pack.
+// The pull list after RFC 4180: item,need,unit and, with a stock list, for,packs,pack,pack_unit,
+// price,shelf,missing,left_over, a line for each size of pack. Prices are those of one pack.
 std::string pull_list_csv(const PlannedBuild&);
 
 // Findings of several specs as one object: {"specs": [{file, status}], "findings": [...]}.

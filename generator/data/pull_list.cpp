@@ -31,12 +31,21 @@ std::string packed(const PullItem& item) {
 }  // namespace
 
 std::string pull_list_csv(const PlannedBuild& p) {
-  std::string out = csv_line({"item", "need", "unit", "for", "packs", "pack", "pack_unit", "price",
-                              "shelf", "missing", "left_over"});
+  const bool stocked = p.build.stock.has_value();
+  std::vector<std::string> head{"item", "need", "unit"};
+  if (stocked) {
+    head.insert(head.end(),
+                {"for", "packs", "pack", "pack_unit", "price", "shelf", "missing", "left_over"});
+  }
+  std::string out = csv_line(head);
   for (const PullItem& i : p.plan.pull_list) {
-    out += i.packs.empty()
-               ? csv_line({i.item, written(i.need), i.unit, i.use, "", "", "", "", "", "", ""})
-               : packed(i);
+    if (stocked && !i.packs.empty()) {
+      out += packed(i);
+      continue;
+    }
+    std::vector<std::string> line{i.item, written(i.need), i.unit};
+    if (stocked) line.insert(line.end(), {i.use, "", "", "", "", "", "", ""});
+    out += csv_line(line);
   }
   return out;
 }

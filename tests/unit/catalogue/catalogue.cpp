@@ -24,8 +24,7 @@ MemoryWorld small() {
   };
   put("sources", "sources:\n  book-1990: {title: \"A book\"}\n");
   put("light", "light:\n  low: {from: from memory, ppfd: 10–50}\nspectra: {}\n");
-  put("currencies",
-      "currencies:\n  cents: {from: book-1990, decimals: 2, codes: \"EUR USD\"}\n");
+  put("currencies", "currencies:\n  cents: {from: book-1990, decimals: 2, codes: \"EUR USD\"}\n");
   put("materials",
       "materials:\n  grit:\n    name: grit\n    role: drainage\n    facts:\n"
       "      - {from: book-1990, voids: 40 %, field_capacity: 5 %, porosity: 45 %}\n");
@@ -309,7 +308,8 @@ TEST_CASE("every source is there because a fact is from it") {
   auto world = real_world();
   const auto c = real();
   std::string all = world->read(world->data("templates/hazards.yaml")).value();
-  for (const char* name : {"materials", "mixes", "light", "animals", "plants", "crew", "groups"}) {
+  for (const char* name :
+       {"materials", "mixes", "light", "animals", "plants", "crew", "groups", "currencies"}) {
     all += world->read(world->data(std::string("specs/catalogue/") + name + ".yaml")).value();
   }
   for (const std::string& id : c.value->sources.ids()) {

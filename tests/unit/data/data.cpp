@@ -22,6 +22,7 @@ TEST_CASE("a figure with spread is a pair, without it a number, without a value 
 
 TEST_CASE("the pull list is CSV after RFC 4180, a line for each size of pack") {
   Build build;
+  build.stock.emplace();
   Plan plan;
   const Wording wording({}, UnitSystem::metric);
   plan.pull_list.push_back({"substrate", "with, comma", 1, "L", {}, {}});
@@ -33,6 +34,9 @@ TEST_CASE("the pull list is CSV after RFC 4180, a line for each size of pack") {
         "\"with, comma\",1,L,substrate,,,,,,,\r\n"
         "\"with \"\"quote\"\"\",7.5,L,litter,1,5,L,6.50,A1,0,1.5\r\n"
         "\"with \"\"quote\"\"\",,L,litter,2,2,L,,,,\r\n");
+  build.stock.reset();
+  CHECK(pull_list_csv({build, plan, wording}) ==
+        "item,need,unit\r\n\"with, comma\",1,L\r\n\"with \"\"quote\"\"\",7.5,L\r\n");
 }
 
 TEST_CASE("what does not apply is null and what is not built is absent") {

@@ -73,11 +73,12 @@ TEST_CASE("the pull list is in building order, with amounts to buy") {
   const Plan plan = make_plan(build);
   std::vector<std::string> items;
   for (const PullItem& item : plan.pull_list) items.push_back(item.item + ' ' + item.unit);
-  CHECK(items == std::vector<std::string>{"cork-bark m2", "expanded-clay L", "fibreglass-mesh m2",
+  CHECK(items == std::vector<std::string>{"cork-bark m2", "expanded-clay L",
+                                          "outlet-siphon-tube piece", "fibreglass-mesh m2",
                                           "tree-fern-fibre L", "orchid-bark L", "oak-leaves L"});
   CHECK(plan.pull_list[0].need == Approx(0.9 * 0.6));
   CHECK(plan.pull_list[1].need == Approx(plan.layers.drainage->buy->v));
-  CHECK(plan.pull_list[2].need == Approx(0.96 * 0.51));
+  CHECK(plan.pull_list[3].need == Approx(0.96 * 0.51));
 }
 
 TEST_CASE("a raised floor is pulled by its area") {
@@ -138,10 +139,17 @@ water
   standing 0.361..2.528 mm
   highest-standing 40.000 mm
 pull expanded-clay 21.262 L
+pull outlet-siphon-tube 1.000 piece
 pull fibreglass-mesh 0.490 m2
 pull tree-fern-fibre 24.324 L
 pull orchid-bark 8.108 L
 pull oak-leaves 4.455 L
+mark waterline 45.000 45.000 mm
+mark drainage 55.000 55.000 mm
+mark substrate 105.000 135.000 mm
+mark litter 115.000 145.000 mm
+cut separator fibreglass-mesh 1 x 960.000 510.000 mm
+stand-load 124.744 125.686 kg/m2
 air winter-day temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
 air winter-night temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
 air summer-day temperature 0.000..0.000 humidity 1.000..1.000 vent 0.000..0.000 lost 0.000..0.000
