@@ -103,7 +103,8 @@ inline constexpr double sudden_load{2};
 // What a magnet holds safely on a pane. Common practice.
 inline constexpr Kilograms magnet_holds{1};
 
-// Stones from this mass on stand on the base. Common practice.
+// Stones from this mass on stand on the base: where an animal digs, and elsewhere. Common practice.
+inline constexpr Kilograms heavy_stone_digging{1};
 inline constexpr Kilograms heavy_stone{2};
 
 // A teaspoon, litres: the metric one of 5 mL.

@@ -72,16 +72,17 @@ Found fixings(const Build& build, const Plan& plan) {
   return found;
 }
 
-// Where an animal digs, the rule of its fit stops any stone on substrate.
+// A stone that is undermined falls on who digs under it: a stop when it is heavy; of a lighter one
+// the rules of the animal's fit speak.
 Found heavy_stones(const Build& build) {
   Found found;
-  if (condition_holds("digging-animal", build)) return found;
-  const Kilograms limit = constants::heavy_stone;
+  const bool dug = condition_holds("digging-animal", build);
+  const Kilograms limit = dug ? constants::heavy_stone_digging : constants::heavy_stone;
   for (const Standing& thing : build.standing) {
     const bool loose = thing.kind == "stone" && !thing.on_base && thing.mass;
     if (!loose || *thing.mass < limit) continue;
-    found.push_back({Weight::caution,
-                     "stone-on-substrate",
+    found.push_back({dug ? Weight::stop : Weight::caution,
+                     dug ? "stone-over-digger" : "stone-on-substrate",
                      thing.where,
                      {{"thing", thing.id}, {"mass", *thing.mass}, {"limit", limit}}});
   }

@@ -210,14 +210,16 @@ TEST_CASE("sealing materials are fetched for what they hold") {
   CHECK_FALSE(pulled(make_plan(build), "mounting-foam"));
 }
 
-TEST_CASE("heavy stones stand on the base") {
+TEST_CASE("heavy stones stand on the base, most of all above one that digs") {
   CHECK_FALSE(fired(with_stone(1.9_kg, false), "stone-on-substrate"));
   CHECK(fired(with_stone(2.1_kg, false), "stone-on-substrate") == Weight::caution);
   CHECK_FALSE(fired(with_stone(2.1_kg, true), "stone-on-substrate"));
-  Build dug = with_stone(2.1_kg, false);
+  Build dug = with_stone(1.1_kg, false);
   dug.kept.resize(1);
   dug.kept[0].facts.digs = known(true);
-  CHECK_FALSE(fired(dug, "stone-on-substrate"));  // the animal's own rule stops it
+  CHECK(fired(dug, "stone-over-digger") == Weight::stop);
+  dug.standing[0].mass = 0.9_kg;
+  CHECK_FALSE(fired(dug, "stone-over-digger"));
 }
 
 TEST_CASE("a tube on the base takes up a cylinder, or nothing where the layers fill it") {

@@ -140,8 +140,8 @@ Build ill_peopled_box(BuildKind kind) {
   return build;
 }
 
-// Fixings that are not stated or too weak, foam under water, a stone on
-// substrate, a dose too strong, too few cultures, and a sack too heavy.
+// Fixings that are not stated or too weak, foam under water, a stone over
+// a digger and another, a dose too strong, too few cultures, and a sack too heavy.
 Build ill_fitted_box(bool dug) {
   Build build = box_build();
   build.water_area = WaterArea{WaterArea::Side::left, {0.3}, 100_mm, true, place(40, 3)};
