@@ -70,3 +70,29 @@ TEST_CASE("a spec that cannot be cut by lines is refused with the remedy") {
   REQUIRE_FALSE(cut);
   CHECK(cut.messages.front().hint == "write each top-level key on a line of its own");
 }
+
+TEST_CASE("a customer sees sums, not packs, prices of packs or what the shelf lacks") {
+  Build build;
+  build.stock.emplace();
+  Plan plan;
+  PullItem bark{"substrate", "orchid-bark", 9, "L", {{5, 2, 5, "L", Money{55000}, "B1"}}, {}};
+  bark.price = Money{110000}, bark.missing = 1, bark.left_over = 1;
+  plan.pull_list = {bark};
+  plan.quote.emplace();
+  plan.quote->lines = {
+      {QuoteGroup::materials, "orchid-bark", 2, 5, "L", {}, Money{55000}, Money{110000}}};
+  plan.findings = {{Weight::caution, "stock-short", {}, {}}, {Weight::note, "crew-thin", {}, {}}};
+  const Shown shop(build, plan, false), customer(build, plan, true);
+  CHECK(&shop.plan() == &plan);
+  CHECK_FALSE(customer.build().stock);
+  const Plan& seen = customer.plan();
+  CHECK(seen.pull_list[0].need == 9);
+  CHECK(seen.pull_list[0].packs.empty());
+  CHECK_FALSE(seen.pull_list[0].price);
+  CHECK(seen.pull_list[0].missing == 0);
+  REQUIRE(seen.quote->lines.size() == 1);
+  CHECK_FALSE(seen.quote->lines[0].each);
+  CHECK(*seen.quote->lines[0].amount == Money{110000});
+  REQUIRE(seen.findings.size() == 1);
+  CHECK(seen.findings[0].rule == "crew-thin");
+}
