@@ -34,8 +34,6 @@ inline constexpr double fewest_pulls = 5;
 inline constexpr double timer_step = 5;
 inline constexpr double long_burst = 30;
 
-// Days that a timer is left as it was set. Common practice.
-inline constexpr int timer_days = 7;
 
 // Pulls of a trigger in one misting from which a hand tires. Common practice.
 inline constexpr double many_pulls = 60;

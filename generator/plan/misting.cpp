@@ -117,8 +117,8 @@ int mistings_on(const Routine& routine, int day) {
   return whole(mistings_before(routine, day + 1)) - whole(mistings_before(routine, day));
 }
 
-int mistings_in_week(const Routine& routine, int day) {
-  return static_cast<int>(std::lround(rate_on(routine, day + constants::timer_days / 2)));
+int mistings_from(const Routine& routine, int day, int days) {
+  return static_cast<int>(std::lround(rate_on(routine, day + days / 2)));
 }
 
 Fraction level_on(const Routine& routine, int day) {

@@ -21,8 +21,8 @@ Routine routine_for(const Build&);
 // Whole mistings on a day from 0, so spaced that their sum follows the routine.
 int mistings_on(const Routine&, int day);
 
-// The mistings of each day of the week that starts on a day: a timer is set once a week.
-int mistings_in_week(const Routine&, int day);
+// The mistings of each day for so many days from a day, while a timer stays as it was set.
+int mistings_from(const Routine&, int day, int days);
 
 // Every day has its mistings, so that a timer can give them.
 constexpr bool is_daily(const Routine& routine) {

@@ -1,6 +1,7 @@
 #include "plan/water_days.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "plan/constants.h"
 #include "plan/misting.h"
@@ -81,7 +82,7 @@ class Store {
   }
 
   void mist(WaterDay& day) {
-    if (is_daily(routine_) && day.day % constants::timer_days == 0) programme_ = week_from(day);
+    if (is_daily(routine_)) set_timer(day);
     const bool as_set = programme_ && programme_->amount.v <= room(day);
     const int times = programme_ ? programme_->mistings : mistings_on(routine_, day.day);
     const Spray chosen = as_set ? *programme_ : spray_for(day, {times, 1});
@@ -89,9 +90,15 @@ class Store {
     held_ += chosen.amount.v;
   }
 
-  // What a timer is set to for a week.
-  Spray week_from(const WaterDay& day) const {
-    return spray_for(day, {mistings_in_week(routine_, day.day), constants::timer_days});
+  // A timer is set on the planting day and on Mondays, and left alone where a step of it would do.
+  void set_timer(const WaterDay& day) {
+    const int days_gone = weekday(plus_days(build_.identity.plant_on, day.day));
+    if (day.day > 0 && days_gone > 0) return;
+    const int days = 7 - days_gone;
+    const Spray wanted = spray_for(day, {mistings_from(routine_, day.day, days), days});
+    const bool alike = programme_ && programme_->mistings == wanted.mistings &&
+                       std::fabs(programme_->each - wanted.each) <= constants::timer_step;
+    if (!alike) programme_ = wanted;
   }
 
   struct Pace {
@@ -138,7 +145,7 @@ class Store {
   const LayersPlan& layers_;
   Routine routine_;
   double full_, refill_, held_, loss_;
-  std::optional<Spray> programme_;  // of the week
+  std::optional<Spray> programme_;  // that the timer is set to
   double standing_ = 0;
 };
 
