@@ -16,7 +16,7 @@ constexpr std::string_view conditions =
     "humid|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|background|"
     "cures|hardscape|fixed|on-base|on-substrate|water-area|plants|slow-plants|mister|nozzles|lamps|"
     "heaters|"
-    "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved";
+    "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved|replaced";
 
 constexpr std::string_view slots =
     "background-material|drainage-material|drainage-volume|drainage-depth|waterline|"
@@ -46,7 +46,7 @@ constexpr Key rows[] = {
 
     {.path = "care", .kind = table, .flags = required},
     {.path = "care.*", .kind = group},
-    {.path = "care.*.from", .kind = choice, .choices = "planting|move|ready"},
+    {.path = "care.*.from", .kind = choice, .choices = "planting|move|ready|replacement"},
     {.path = "care.*.on", .kind = integer, .limits = day_limits, .flags = required},
     {.path = "care.*.to", .kind = integer, .limits = day_limits},
     {.path = "care.*.every", .kind = integer, .limits = {1, 90}},

@@ -39,6 +39,7 @@ WorkRule work_rule(const std::string& id, const Node& n) {
 
 CareRule::From from_named(const std::string& name) {
   if (name == "move") return CareRule::From::move;
+  if (name == "replacement") return CareRule::From::replacement;
   return name == "ready" ? CareRule::From::ready : CareRule::From::planting;
 }
 

@@ -29,7 +29,7 @@ struct WorkRule {
 
 // Something that is done on a day, or again and again.
 struct CareRule {
-  enum class From { planting, move, ready };
+  enum class From { planting, move, ready, replacement };
   std::string id;
   From from = From::planting;
   int on = 0;                // days after that; negative: before it

@@ -38,6 +38,9 @@ struct Identity {
   std::optional<Date> moves_on;       // the day of that move, when it is fixed
   std::string prepared_by, customer;  // may be empty
   Span plant_on_at, moves_on_at;
+  int slip = 0;                    // days by which the dates of what is not yet done moved
+  std::optional<Date> done_until;  // after replacements: what is dated up to here is done
+  Span revision_at, slip_at;
 };
 
 struct Shop {
@@ -90,6 +93,10 @@ struct Build {
   std::vector<Furnishing> furnishings;  // all of them, also what stands
   std::vector<KeptAnimal> kept;  // the animals, with their facts
   std::vector<PlantUse> plants;
+  std::vector<ToChoose> to_choose;    // plants that are not yet among those above
+  std::vector<PlantKind> offered;     // the catalogue's plants, when some of them are wanted
+  std::vector<Replacement> replaced;  // in order of their dates
+  std::vector<Acceptance> accepted;
   std::vector<CrewUse> crew;
   std::vector<Amendment> amendments;
   std::vector<OwnMaterial> own_materials;

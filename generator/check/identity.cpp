@@ -51,8 +51,11 @@ void check_identity(Checking& c) {
   id.moves_on = n.date("build.moves_on");
   id.prepared_by = n.text("build.prepared_by").value_or("");
   id.customer = n.text("build.customer").value_or("");
+  id.slip = static_cast<int>(n.number("build.slip").value_or(0));
   id.plant_on_at = place_of(n, "build.plant_on");
   id.moves_on_at = place_of(n, "build.moves_on");
+  id.revision_at = place_of(n, "build.revision");
+  id.slip_at = place_of(n, "build.slip");
   c.build.shop = {n.text("shop.name").value_or(""), n.text("shop.contact").value_or(""),
                   closed_days(n)};
   c.build.calendar_days_at = place_of(n, "calendar.days");

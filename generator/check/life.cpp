@@ -5,6 +5,7 @@
 #include "check/check.h"
 #include "check/checking.h"
 #include "check/names.h"
+#include "check/offer.h"
 #include "check/position.h"
 
 namespace loamsheet {
@@ -66,31 +67,19 @@ void check_support(Checking& c, const Node& plant) {
   }
 }
 
-// What its light class wants; {0, 0} when the catalogue does not know.
-Range<double> ppfd_wanted(const Catalogue& catalogue, const Plant& plant) {
-  Range<double> wanted;
-  if (plant.light) {
-    const auto found = catalogue.light.find(plant.light->value);
-    if (found != catalogue.light.end()) wanted = found->second.ppfd.value;
-  }
-  if (plant.ppfd_from) wanted.low = plant.ppfd_from->value;
-  wanted.high = std::max(wanted.low, wanted.high);
-  return wanted;
-}
-
 // Each species is read once, however many entries name it.
-using Read = std::map<std::string, std::optional<Plant>>;
+using Read = std::map<std::string, std::optional<PlantKind>>;
 
-const std::optional<Plant>& plant_facts(Checking& c, Read& read, const std::string& id) {
+const std::optional<PlantKind>& plant_facts(Checking& c, Read& read, const std::string& id) {
   const auto found = read.find(id);
   if (found != read.end()) return found->second;
-  return read.emplace(id, taken(read_plant(c.catalogue, id), c.sink)).first->second;
+  return read.emplace(id, taken(read_plant_kind(c.catalogue, id), c.sink)).first->second;
 }
 
-void use_plants(Checking& c, const Node& n, const Plant& facts) {
+void use_plants(Checking& c, const Node& n, const PlantKind& kind) {
   PlantUse use;
-  use.facts = facts;
-  use.ppfd = ppfd_wanted(c.catalogue, facts);
+  use.facts = kind.facts;
+  use.ppfd = kind.ppfd;
   if (const Node* at = n.find("at")) {
     use.pinned = Point{at->number("[0]").value_or(0), at->number("[1]").value_or(0)};
     if (const auto z = at->number("[2]")) use.pinned_height = Millimetres{*z};
@@ -106,20 +95,36 @@ void use_plants(Checking& c, const Node& n, const Plant& facts) {
 // More than this no enclosure holds, and finding their places would not end in a reasonable time.
 constexpr int most_plants = 500;
 
+bool too_many(Checking& c, double count, const Span& where) {
+  if (count <= most_plants) return false;
+  c.error(where, "there are more than 500 plants up to here", "at most 500 in all");
+  return true;
+}
+
+// They find their places when the plan picks them.
+void leave_to_choose(Checking& c, const Node& n, double& count) {
+  const Node& choose = *n.find("choose");
+  ToChoose wanted;
+  wanted.count = static_cast<int>(choose.number("count").value_or(1));
+  wanted.budget = choose.number("budget");
+  wanted.after = c.build.plants.size();
+  wanted.where = choose.where;
+  count += wanted.count;
+  if (!too_many(c, count, choose.where)) c.build.to_choose.push_back(wanted);
+}
+
 void check_plants(Checking& c) {
   Read read;
   double count = 0;
   each_item(c.root, "plants", [&](const Node& n) {
+    if (n.has("choose")) return leave_to_choose(c, n, count);
     check_support(c, n);
     check_position(c, n, "at", "the plant");
     const Node* species = n.find("species");
     const std::string id = species ? resolve(c, *species, "plant", c.catalogue.plants) : "";
     if (id.empty()) return;
     count += n.number("count").value_or(1);
-    if (count > most_plants) {
-      c.error(species->where, "there are more than 500 plants up to here", "at most 500 in all");
-      return;
-    }
+    if (too_many(c, count, species->where)) return;
     if (const auto& facts = plant_facts(c, read, id)) use_plants(c, n, *facts);
   });
 }
@@ -163,12 +168,6 @@ void check_amendments(Checking& c) {
   });
 }
 
-void check_replacements(Checking& c) {
-  each_item(c.root, "replaced", [&](const Node& n) {
-    if (const Node* by = n.find("by")) resolve(c, *by, "plant", c.catalogue.plants);
-  });
-}
-
 }  // namespace
 
 BuildKind kind_named(const std::string& name) {
@@ -187,7 +186,6 @@ void check_life(Checking& c) {
   check_plants(c);
   check_crew(c);
   check_amendments(c);
-  check_replacements(c);
 }
 
 }  // namespace loamsheet

@@ -21,6 +21,12 @@ struct KeptAnimal {
   Span where;
 };
 
+// A species with what its light class wants, umol m-2 s-1; {0, 0} when not known.
+struct PlantKind {
+  Plant facts;
+  Range<double> ppfd;
+};
+
 // One plant of the build; "count: 3" gives three of them.
 struct PlantUse {
   int number = 0;  // from 1, in spec order
@@ -29,6 +35,31 @@ struct PlantUse {
   std::optional<Point> pinned;               // checked, not moved
   std::optional<Millimetres> pinned_height;  // above the floor, when that was stated, too
   std::string on;                            // id of a furnishing, or "background"; may be empty
+  Span where;
+  bool chosen = false;                   // picked by the plan
+  std::optional<PlantKind> before = {};  // what stood in this place first, and died
+  std::optional<Date> replaced_on = {};
+};
+
+// Plants that the plan is to pick. They are numbered after the plants before them in the list.
+struct ToChoose {
+  int count = 1;
+  std::optional<double> budget;  // for all of them, net
+  size_t after = 0;              // so many of Build::plants come before
+  Span where;
+};
+
+// A plant that died and what took its place; its number is that of the plan before.
+struct Replacement {
+  int plant = 0;
+  PlantKind by;
+  Date on;
+  Span where;
+};
+
+// A caution that somebody takes on knowingly.
+struct Acceptance {
+  std::string rule, by, reason;
   Span where;
 };
 

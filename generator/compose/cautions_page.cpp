@@ -18,11 +18,16 @@ std::string place(const ComposeInput& in, const Span& where) {
   return in.wording.say("cautions.place", {{"file", file}, {"line", where.line}});
 }
 
+std::string taken_on(const ComposeInput& in, const TakenOn& who) {
+  return in.wording.say("cautions.taken-on", {{"by", who.by}, {"reason", who.reason}});
+}
+
 std::vector<Words> finding_row(const ComposeInput& in, const SpokenFinding& f) {
   Words what = plain(f.text + ' ');
   what.push_back({f.remedy, Face::regular});
   const std::string where = place(in, f.where);
   if (!where.empty()) what.push_back({" (" + where + ')', Face::italic});
+  if (f.taken_on) what.push_back({' ' + taken_on(in, *f.taken_on), Face::bold});
   return {bold(in.wording.say("cautions." + f.severity)), what, plain(f.source)};
 }
 

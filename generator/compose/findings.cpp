@@ -16,6 +16,17 @@ Args args_of(const Finding& finding, const Wording& wording) {
   return args;
 }
 
+std::string remedy(const Finding& finding, const Wording& wording, const Args& args) {
+  const std::string said = wording.say("findings." + finding.rule + ".remedy", args);
+  if (finding.stand_ins.empty()) return said;
+  std::vector<std::string> names;
+  for (const StandIn& plant : finding.stand_ins) {
+    names.push_back(wording.say(plant.in_stock ? "cautions.stand-in-stocked" : "cautions.stand-in",
+                                {{"plant", plant.name}}));
+  }
+  return said + ' ' + wording.say("cautions.stand-ins", {{"plants", listed(wording, names)}});
+}
+
 }  // namespace
 
 SpokenFinding speak(const Finding& finding, const Build& build, const Wording& wording) {
@@ -27,8 +38,10 @@ SpokenFinding speak(const Finding& finding, const Build& build, const Wording& w
           finding.rule,
           where,
           wording.say(name + ".text", args),
-          wording.say(name + ".remedy", args),
-          wording.say(name + ".source", args)};
+          remedy(finding, wording, args),
+          wording.say(name + ".source", args),
+          finding.taken_on,
+          finding.stand_ins};
 }
 
 std::vector<SpokenFinding> speak(const std::vector<Finding>& findings, const Build& build,

@@ -1,5 +1,6 @@
 // findings: what a rule found, in words.
 #pragma once
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,6 +15,8 @@ struct SpokenFinding {
   std::string rule;
   Span where;  // the spec itself when the rule has no place of its own
   std::string text, remedy, source;
+  std::optional<TakenOn> taken_on;  // as the spec says it
+  std::vector<StandIn> stand_ins;   // named in the remedy, too
 };
 
 SpokenFinding speak(const Finding&, const Build&, const Wording&);

@@ -42,17 +42,24 @@ std::string kicker(const ComposeInput& in) {
 // The worst finding with its remedy, and how many of its weight are left for the last page.
 void add_worst(const ComposeInput& in, Weight weight, std::vector<Words>& lines) {
   const auto& all = in.plan.findings;
-  const auto count =
-      std::count_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
+  const auto open = [&](const Finding& f) { return f.weight == weight && !f.taken_on; };
+  const auto count = std::count_if(all.begin(), all.end(), open);
   if (count == 0) return;
-  const auto worst =
-      std::find_if(all.begin(), all.end(), [&](const Finding& f) { return f.weight == weight; });
+  const auto worst = std::find_if(all.begin(), all.end(), open);
   const SpokenFinding f = speak(*worst, in.build, in.wording);
   lines.push_back(plain(in.wording.say("status.worst", {{"text", f.text}, {"remedy", f.remedy}})));
   if (count == 2) lines.push_back(plain(in.wording.say("status.more-one")));
   if (count > 2) {
     lines.push_back(plain(in.wording.say("status.more", {{"count", static_cast<int>(count - 1)}})));
   }
+}
+
+void add_changes(const ComposeInput& in, std::vector<Block>& blocks) {
+  const auto lines = change_lines(in);
+  if (lines.empty()) return;
+  const std::string& revision = in.build.identity.revision;
+  blocks.push_back(Heading{2, in.wording.say("changes.heading", {{"revision", revision}})});
+  blocks.push_back(BulletList{lines});
 }
 
 Callout verdict(const ComposeInput& in) {
@@ -203,6 +210,10 @@ Part first_page(const ComposeInput& in) {
   part.blocks.push_back(
       Paragraph{{{kicker(in) + ' ', Face::bold}, {summary(in), Face::regular}}, false});
   part.blocks.push_back(verdict(in));
+  for (Words& line : taken_on_lines(in)) {
+    std::get<Callout>(part.blocks.back()).lines.push_back(std::move(line));
+  }
+  add_changes(in, part.blocks);
   Facts facts{3, {}};
   add_identity(in, facts.facts);
   add_masses(in, facts.facts);

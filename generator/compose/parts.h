@@ -10,6 +10,15 @@ namespace loamsheet {
 // inside floor. Nothing without a drainage layer.
 std::optional<Millimetres> outside_waterline(const ComposeInput&);
 
+// What changed since the revision before: plants that were replaced, dates that moved.
+std::vector<Words> change_lines(const ComposeInput&);
+
+// The cautions that somebody takes on, each with who and why.
+std::vector<Words> taken_on_lines(const ComposeInput&);
+
+// How the plants were picked that the spec left open.
+void add_selections(const ComposeInput&, std::vector<Block>&);
+
 Part first_page(const ComposeInput&);
 Part pull_page(const ComposeInput&);
 Part layers_page(const ComposeInput&);

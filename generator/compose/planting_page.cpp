@@ -67,6 +67,7 @@ Part planting_page(const ComposeInput& in) {
   }
   part.blocks.push_back(Paragraph{plain(w.say("plants.note")), true});
   part.blocks.push_back(planting_table(in));
+  add_selections(in, part.blocks);
   return part;
 }
 

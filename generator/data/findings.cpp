@@ -11,6 +11,15 @@ std::string place(const Span& where) {
   return where.file + ':' + std::to_string(where.line) + ':' + std::to_string(where.column);
 }
 
+Json stand_ins(const std::vector<StandIn>& plants) {
+  Json list = Json::array();
+  for (const StandIn& plant : plants) {
+    list.push_back(
+        {{"species", plant.species}, {"name", plant.name}, {"in_stock", plant.in_stock}});
+  }
+  return list;
+}
+
 }  // namespace
 
 Json findings_array(const PlannedBuild& p) {
@@ -24,6 +33,10 @@ Json findings_array(const PlannedBuild& p) {
                     {"text", f.text},
                     {"remedy", f.remedy},
                     {"source", f.source}});
+    if (f.taken_on) {
+      list.back()["accepted"] = {{"by", f.taken_on->by}, {"reason", f.taken_on->reason}};
+    }
+    if (!f.stand_ins.empty()) list.back()["stand_ins"] = stand_ins(f.stand_ins);
   }
   return list;
 }
@@ -44,6 +57,7 @@ std::string findings_text(const PlannedBuild& p) {
   for (const auto& f : speak(p.plan.findings, p.build, p.wording)) {
     out += place(f.where) + ": " + f.severity + ": " + f.text + " [" + f.rule + "]\n";
     if (!f.remedy.empty()) out += "  remedy: " + f.remedy + '\n';
+    if (f.taken_on) out += "  accepted: " + f.taken_on->by + ", " + f.taken_on->reason + '\n';
     if (!f.source.empty()) out += "  source: " + f.source + '\n';
   }
   return out + p.build.spec_file + ": " + name_of(p.plan.status) + '\n';

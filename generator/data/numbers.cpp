@@ -17,7 +17,8 @@ Json identity(const Identity& id) {
   return {{"title", id.title},
           {"reference", id.reference},
           {"revision", id.revision},
-          {"plant_on", iso(id.plant_on)}};
+          {"plant_on", iso(id.plant_on)},
+          {"slip_d", id.slip}};
 }
 
 Json assumed(const std::vector<Assumed>& all) {
@@ -86,6 +87,8 @@ Json numbers(const PlannedBuild& p) {
     j["plants"] = plants_json(*plan.planting, p.wording);
     j["placement"] = placement_json(*plan.planting);
   }
+  if (!plan.selections.empty()) j["choice"] = selections_json(plan.selections, p.wording);
+  if (!p.build.replaced.empty()) j["replaced"] = replaced_json(p.build);
   j["order"] = order_json(p);
   j["calendar"] = calendar_json(p);
   j["ready"] = ready_json(p);

@@ -2,11 +2,14 @@
 #pragma once
 #include "catalogue/wording.h"
 #include "data/json.h"
+#include "plan/choose.h"
 #include "plan/planting.h"
 
 namespace loamsheet {
 
 Json plants_json(const PlantingPlan&, const Wording&);
+Json selections_json(const std::vector<Selection>&, const Wording&);
+Json replaced_json(const Build&);
 Json placement_json(const PlantingPlan&);
 
 }  // namespace loamsheet

@@ -7,6 +7,7 @@ namespace {
 
 // The days that a reason asks for; those of a tank that waits without one are the plan's own.
 int days_of(const std::string& reason, const PlannedBuild& p) {
+  if (reason == "slipped") return p.build.identity.slip;
   for (const ReadinessRule& rule : p.build.rules.readiness) {
     if (rule.id == reason) return rule.days + rule.more + rule.after_acquired;
   }

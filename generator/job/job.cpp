@@ -10,6 +10,7 @@
 #include "draw/draw.h"
 #include "job/customer.h"
 #include "job/own_catalogue.h"
+#include "job/settle.h"
 #include "job/stock.h"
 #include "layout/layout.h"
 #include "paint/paint.h"
@@ -30,9 +31,12 @@ Outcome<Planned> plan_spec(World& world, const std::string& path, const std::str
   const auto units = build->print.us_units ? UnitSystem::us : UnitSystem::metric;
   auto wording = taken(read_wording(world, build->print.language, units), sink);
   if (!wording) return {std::nullopt, sink.take()};
-  Plan plan = make_plan(*build);
-  return {Planned{std::move(*spec), std::move(*catalogue), std::move(*wording), std::move(*build),
-                  std::move(plan)},
+  check_accepted_rules(*build, *wording, sink);
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  auto settled = taken(settle(std::move(*build), *catalogue), sink);
+  if (!settled) return {std::nullopt, sink.take()};
+  return {Planned{std::move(*spec), std::move(*catalogue), std::move(*wording),
+                  std::move(settled->build), std::move(settled->plan)},
           sink.take()};
 }
 

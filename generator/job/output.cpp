@@ -26,17 +26,28 @@ bool ends_in(const std::string& file, std::string_view ending) {
   return file.ends_with(ending);
 }
 
+// What the first page says of changes and of cautions that are taken on, in lines or so.
+double lines_above(const Planned& p) {
+  const auto taken_on = std::count_if(p.plan.findings.begin(), p.plan.findings.end(),
+                                      [](const Finding& f) { return f.taken_on.has_value(); });
+  const size_t replaced = p.build.replaced.size();
+  const bool slipped = p.build.identity.slip != 0;
+  const bool changed = replaced > 0 || slipped;
+  return static_cast<double>(taken_on) + static_cast<double>(replaced) + slipped + changed;
+}
+
 }  // namespace
 
 // Millimetres. The verdict and the blanks to fill in stand above the elevation and take room
 // from it.
 FigureInput figure_input(const Planned& p, const Typefaces& type) {
   constexpr double text_width = 176, on_a4 = 134, on_letter = 118, verdict = 22, prices = 6;
-  constexpr double heading = 12, blank = 9.8, least = 60;
+  constexpr double heading = 12, written = 9, blank = 9.8, least = 60;
   const double blanks = static_cast<double>(p.build.unknowns.size());
   double room = p.build.print.letter ? on_letter : on_a4;
   if (p.plan.quote) room -= prices;
   if (blanks > 0) room -= heading + blank * blanks;
+  room -= written * lines_above(p);
   if (p.plan.status != Status::cleared || !p.plan.findings.empty()) room -= verdict;
   return {p.build, p.plan, p.wording, type, text_width, std::max(room, least)};
 }

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "plan/conditions.h"
+#include "plan/replace.h"
 
 namespace loamsheet {
 namespace {
@@ -33,11 +34,13 @@ class Planner {
   }
 
  private:
-  int anchor(CareRule::From from) const {
+  // The days that a rule counts from.
+  std::vector<int> anchors(CareRule::From from) const {
     const Identity& id = build_.identity;
-    if (from == CareRule::From::ready) return plan_.ready.days;
+    if (from == CareRule::From::replacement) return replacement_days(build_);
+    if (from == CareRule::From::ready) return {plan_.ready.days};
     const bool moves = from == CareRule::From::move && id.moves_on;
-    return moves ? days_between(id.plant_on, *id.moves_on) : 0;
+    return {moves ? days_between(id.plant_on, *id.moves_on) : 0};
   }
 
   // The days between which a rule may be done.
@@ -49,14 +52,27 @@ class Planner {
     return {low, std::min(high, last_)};
   }
 
+  // Dates that are still to come when plants were replaced move by the slip; what comes again and
+  // again goes on without a gap.
+  int slipped(const CareRule& rule, int day) const {
+    const Identity& id = build_.identity;
+    const bool to_come = id.done_until && day > days_between(id.plant_on, *id.done_until);
+    return to_come && rule.every == 0 && rule.from == CareRule::From::planting ? id.slip : 0;
+  }
+
   void repeat(const CareRule& rule) {
-    const int from = anchor(rule.from);
+    for (const int anchor : anchors(rule.from)) repeat(rule, anchor);
+  }
+
+  void repeat(const CareRule& rule, int from) {
+    from += slipped(rule, from + rule.on);
     const Window window = this->window(rule, from);
     int done = window.low - rule.every;
     for (int due = rule.on; from + due <= window.high; due += rule.every) {
       const int day = moved(rule, from + due, window);
       // What was put off is not done again right after.
-      if (from + due >= 0 && 2 * (day - done) >= rule.every) put(rule, done = day, due);
+      const int named = rule.from == CareRule::From::replacement ? from + due : due;
+      if (from + due >= 0 && 2 * (day - done) >= rule.every) put(rule, done = day, named);
       if (rule.every == 0) break;
     }
   }

@@ -105,6 +105,7 @@ const std::map<std::string, Condition>& conditions() {
        }},
       {"digging-animal", [](const Build& b) { return any_animal(b, digs); }},
       {"moved", moved},
+      {"replaced", [](const Build& b) { return !b.replaced.empty(); }},
   };
   return all;
 }

@@ -15,6 +15,16 @@ bool comes_before(const Finding& a, const Finding& b, const std::string& spec_fi
   return rank(a) < rank(b);
 }
 
+// Cautions that are taken on stay among the findings, with who took them on.
+void take_on(const Build& build, Found& all) {
+  for (const Acceptance& accepted : build.accepted) {
+    for (Finding& finding : all) {
+      if (finding.rule != accepted.rule || finding.weight != Weight::caution) continue;
+      finding.taken_on = TakenOn{accepted.by, accepted.reason};
+    }
+  }
+}
+
 }  // namespace
 
 void append(Found& all, Found more) {
@@ -48,6 +58,8 @@ Found all_findings(const Build& build, const Plan& plan) {
   append(all, life_findings(build, plan));
   append(all, climate_findings(build, plan));
   append(all, input_findings(build));
+  append(all, record_findings(build, plan, all));
+  take_on(build, all);
   std::stable_sort(all.begin(), all.end(), [&](const Finding& a, const Finding& b) {
     return comes_before(a, b, build.spec_file);
   });

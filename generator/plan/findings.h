@@ -46,6 +46,10 @@ Found climate_findings(const Build&, const Plan&);
 // Values that nobody knows, and keys that nothing is worked out from yet.
 Found input_findings(const Build&);
 
+// What was taken on, replaced and chosen: stops cannot be taken on; what a number or a rule names
+// must be there. `found` is what the other rules found.
+Found record_findings(const Build&, const Plan&, const Found& found);
+
 // All of them: stops first, then cautions, then notes; each in the order of the spec, those
 // without a place last.
 Found all_findings(const Build&, const Plan&);

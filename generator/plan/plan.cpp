@@ -59,9 +59,10 @@ Status status(const Build& build, const Decisions& decisions, const std::vector<
 
 }  // namespace
 
-Plan make_plan(const Build& build) {
+Plan make_plan(const Build& build, std::vector<Selection> selections) {
   const Decisions decisions = decide(build);
   Plan plan;
+  plan.selections = std::move(selections);
   plan.footprint_area = area(build.enclosure.footprint);
   plan.footprint_perimeter = perimeter(build.enclosure.footprint);
   plan.layers = decisions.layers;

@@ -9,6 +9,7 @@
 #include "base/geometry.h"
 #include "base/units.h"
 #include "check/build.h"
+#include "plan/choose.h"
 #include "plan/climate.h"
 #include "plan/dosing.h"
 #include "plan/finding.h"
@@ -90,12 +91,14 @@ struct Plan {
   std::optional<HeatPlan> heat;
   std::optional<UpkeepPlan> upkeep;
   std::optional<PlantingPlan> planting;
+  std::vector<Selection> selections;  // of the plants that the plan picked
   std::vector<Step> order;
   std::vector<CalendarDay> calendar;
   std::vector<Finding> findings;  // stops first, then cautions, then notes; in spec order
 };
 
-Plan make_plan(const Build&);
+// `selections` say how the plants came in that choose_plants() picked.
+Plan make_plan(const Build&, std::vector<Selection> selections = {});
 
 // The plan as stable text.
 std::string dump(const Plan&);

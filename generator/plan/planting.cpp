@@ -15,10 +15,17 @@ struct Task {
   std::vector<ToPlace> plants;
 };
 
+// What stood first in a place that now holds another plant.
+PlantUse as_planted(PlantUse use) {
+  if (use.before) use.facts = use.before->facts, use.ppfd = use.before->ppfd;
+  return use;
+}
+
+// The task of the planting day: of plants that were replaced, what stood there first.
 Task task_of(const Build& build, const LayersPlan& layers) {
   Task task{bare_sites(build, layers), {}};
   for (const PlantUse& use : build.plants) {
-    ToPlace plant{needs_of(use, build.enclosure), use.on, std::nullopt};
+    ToPlace plant{needs_of(as_planted(use), build.enclosure), use.on, std::nullopt};
     if (use.pinned) {
       plant.fixed = static_cast<int>(task.sites.size());
       task.sites.push_back(pinned_site(build, layers, use));
@@ -28,9 +35,38 @@ Task task_of(const Build& build, const LayersPlan& layers) {
   return task;
 }
 
+bool replaced_any(const Build& build) {
+  return std::any_of(build.plants.begin(), build.plants.end(),
+                     [](const PlantUse& use) { return use.before.has_value(); });
+}
+
+// Whether a plant may stand at a site beside all the others where they are.
+bool may_stand(const Task& task, const Placement& placed, size_t plant) {
+  const Site& site = task.sites[placed.chosen[plant]->site];
+  if (!fits(task.plants[plant].needs, site)) return false;
+  for (size_t other = 0; other < task.plants.size(); ++other) {
+    if (other == plant || !placed.chosen[other]) continue;
+    const Site& at = task.sites[placed.chosen[other]->site];
+    if (clash(task.plants[plant].needs, site, task.plants[other].needs, at)) return false;
+  }
+  return true;
+}
+
+// Everything stays where it was planted. A replacement stands where the dead plant stood, when the
+// hard rules let it; otherwise it takes the best place that the others leave.
+Placement place_anew(const Build& build, Task& task, const Placement& first) {
+  for (size_t i = 0; i < task.plants.size(); ++i) {
+    const bool replaced = build.plants[i].before.has_value();
+    if (replaced) task.plants[i].needs = needs_of(build.plants[i], build.enclosure);
+    if (!first.chosen[i] || task.plants[i].fixed) continue;
+    if (!replaced || may_stand(task, first, i)) task.plants[i].fixed = first.chosen[i]->site;
+  }
+  return place(task.plants, task.sites);
+}
+
 bool beside_fixed(const Task& task, const Placement& placed, size_t plant) {
   for (size_t other = 0; other < task.plants.size(); ++other) {
-    if (other == plant || !task.plants[other].fixed) continue;
+    if (other == plant || !task.plants[other].fixed || !placed.chosen[other]) continue;
     if (clash(task.plants[plant].needs, task.sites[placed.chosen[plant]->site],
               task.plants[other].needs, task.sites[placed.chosen[other]->site])) {
       return true;
@@ -42,7 +78,7 @@ bool beside_fixed(const Task& task, const Placement& placed, size_t plant) {
 // The hard rules that a pinned plant breaks where it stands.
 std::vector<std::string> broken_by_pin(const Build& build, const Task& task,
                                        const Placement& placed, size_t plant) {
-  if (!task.plants[plant].fixed) return {};
+  if (!task.plants[plant].fixed || !build.plants[plant].pinned) return {};
   const Site& site = task.sites[placed.chosen[plant]->site];
   std::vector<std::string> broken;
   const bool on_floor = site.kind == SiteKind::floor;
@@ -69,19 +105,33 @@ void stand(PlacedPlant& plant, const Needs& needs, const Site& site) {
   plant.fit = static_cast<double>(score(needs, site)) / 1e6;
 }
 
+// A plant that stays where it stood is not pinned by the spec, and has its reasons from then.
+std::vector<Reason> why(const PlantUse& use, ToPlace plant, const Site& site,
+                        const std::optional<Choice>& next) {
+  if (!use.pinned) plant.fixed.reset();
+  std::vector<Reason> all = reasons(plant, site, next);
+  if (!use.before) return all;
+  const Reason replaced{"replaced",
+                        {{"before", use.before->facts.name}, {"date", *use.replaced_on}}};
+  all.insert(all.begin(), replaced);
+  return all;
+}
+
 }  // namespace
 
 PlantingPlan plan_planting(const Build& build, const LayersPlan& layers, const AirPlan& air) {
   Task task = task_of(build, layers);
   light_up(task.sites, build, air);
-  const Placement placed = place(task.plants, task.sites);
+  const Placement first = place(task.plants, task.sites);
+  const Placement placed = replaced_any(build) ? place_anew(build, task, first) : first;
   PlantingPlan plan;
   for (size_t i = 0; i < build.plants.size(); ++i) {
-    PlacedPlant plant = unplaced(build.plants[i], task.plants[i].needs);
+    const PlantUse& use = build.plants[i];
+    PlacedPlant plant = unplaced(use, task.plants[i].needs);
     if (placed.chosen[i]) {
       const Site& site = task.sites[placed.chosen[i]->site];
       stand(plant, task.plants[i].needs, site);
-      plant.why = reasons(task.plants[i], site, placed.next[i]);
+      plant.why = why(use, task.plants[i], site, (use.before ? placed : first).next[i]);
       plant.broken = broken_by_pin(build, task, placed, i);
     }
     plan.plants.push_back(std::move(plant));

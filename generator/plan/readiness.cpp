@@ -42,6 +42,28 @@ void wait_for_quarantine(const Build& build, const ReadinessRule& rule, Ready& r
   ready.because.insert(ready.because.begin(), rule.id);
 }
 
+// A new plant roots from its own day; what was planted before keeps its clock.
+void wait_for_replacements(const Build& build, const std::vector<const ReadinessRule*>& rules,
+                           Ready& ready) {
+  Date rooted = ready.earliest;
+  for (const PlantUse& use : build.plants) {
+    if (!use.replaced_on) continue;
+    int days = constants::days_empty;
+    const bool slow = use.facts.growth && use.facts.growth->value == "slow";
+    for (const ReadinessRule* rule : rules) days += slow ? rule->more : 0;
+    rooted = std::max(rooted, plus_days(*use.replaced_on, days));
+  }
+  if (rooted == ready.earliest) return;
+  ready.earliest = rooted;
+  ready.because.insert(ready.because.begin(), "after-replanting");
+}
+
+void slip(const Identity& id, Ready& ready) {
+  if (id.slip == 0 || !id.done_until) return;  // without a replacement planting itself moved
+  ready.earliest = plus_days(ready.earliest, id.slip);
+  ready.because.push_back("slipped");
+}
+
 }  // namespace
 
 Ready plan_ready(const Build& build) {
@@ -60,6 +82,8 @@ Ready plan_ready(const Build& build) {
     ready.because.push_back(rule->id);
   }
   ready.earliest = plus_days(from, days);
+  wait_for_replacements(build, rules, ready);
+  slip(build.identity, ready);
   for (const ReadinessRule* rule : rules) {
     if (rule->after_acquired > 0) wait_for_quarantine(build, *rule, ready);
   }

@@ -58,9 +58,8 @@ constexpr std::array rows{
     Key{.path = "build.slip",
         .kind = Kind::days,
         .limits = {-60, 365},
-        .flags = later,
-        .fallback = "0 d",
-        .help = "Everything not yet done moves by this.",
+        .help = "Everything not yet done moves by this: all dates or, once plants were "
+                "replaced, those after the last replacement.",
         .example = "5 d"},
     Key{.path = "build.prepared_by",
         .kind = Kind::text,

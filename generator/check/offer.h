@@ -1,0 +1,18 @@
+// offer: plants out of the catalogue, one or all, as the plan takes them.
+#pragma once
+#include <string>
+
+#include "base/diagnostic.h"
+#include "catalogue/catalogue.h"
+#include "check/build.h"
+
+namespace loamsheet {
+
+// A species by its id, with what its light class wants.
+Outcome<PlantKind> read_plant_kind(const Catalogue&, const std::string& id);
+
+// Fills Build::offered with every plant of the catalogue, by id. Reading them all costs more than
+// most plans do, so it is done only where some are to be picked, or to stand in for others.
+Outcome<Build> with_offer(Build, const Catalogue&);
+
+}  // namespace loamsheet
