@@ -10,6 +10,7 @@
 #include "plan/layers.h"
 #include "plan/placement.h"
 #include "plan/scenario.h"
+#include "plan/shade.h"
 #include "plan/sites.h"
 
 namespace loamsheet {
@@ -41,6 +42,7 @@ class Choosing {
       : build_(build),
         wanted_(wanted),
         sites_(lit_sites(build, layers)),
+        lamp_(lamp_middle(build)),
         found_(candidates(build, sites_, wanted)) {
     for (const PlantUse& use : build.plants) add_named(layers, use);
   }
@@ -66,7 +68,7 @@ class Choosing {
   }
 
   size_t placed_alone() const {
-    const Placement placed = place(named_, sites_);
+    const Placement placed = place(named_, sites_, lamp_);
     return static_cast<size_t>(std::count_if(placed.chosen.begin(), placed.chosen.end(),
                                              [](const auto& c) { return c.has_value(); }));
   }
@@ -80,7 +82,7 @@ class Choosing {
                     {found_.some[i].needs, "", std::nullopt});
       of.insert(of.end(), static_cast<size_t>(taken[i]), i);
     }
-    const Placement placed = place(plants, sites_);
+    const Placement placed = place(plants, sites_, lamp_);
     std::vector<size_t> room(taken.size());
     for (size_t i = 0; i < of.size(); ++i) room[of[i]] += placed.chosen[named_.size() + i] ? 1 : 0;
     bool cut = false;
@@ -113,6 +115,7 @@ class Choosing {
   const Build& build_;
   const ToChoose& wanted_;
   std::vector<Site> sites_;
+  std::optional<Position> lamp_;
   std::vector<ToPlace> named_;
   Candidates found_;
 };

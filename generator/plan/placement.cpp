@@ -1,191 +1,139 @@
 #include "plan/placement.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
-#include "plan/placement_rules.h"
+#include "plan/placement_bound.h"
+#include "plan/placement_exact.h"
+#include "plan/placement_state.h"
 
 namespace loamsheet {
 namespace {
 
-using Choices = std::vector<Choice>;  // best first, then in order of sites
-
 // A pass looks at every plant once; more passes than this bring nothing worth the time.
 constexpr int most_passes = 12;
 
+// Small cases are searched as a whole; of larger ones a few neighbours at a time.
+constexpr size_t small_case = 400;
+constexpr Effort whole{small_case, 60'000}, neighbours{48, 1'500};
+constexpr size_t neighbourhood = 4;
+
 class Search {
  public:
-  Search(const std::vector<ToPlace>& plants, const std::vector<Site>& sites)
-      : plants_(plants), sites_(sites), chosen_(plants.size()) {
-    fix();
-    measure();
-    for (size_t i = 0; i < plants.size(); ++i) choices_.push_back(choices_of(i));
-  }
+  explicit Search(const PlacementTask& task) : task_(task), state_(task) {}
 
   void construct();
   void improve();
+  void refine();
   Placement result() const;
 
  private:
-  void fix();
-  void measure();
-  Choices choices_of(size_t plant) const;
-  bool clashes(size_t a, int site, size_t b) const;
-  std::optional<Choice> best_free(size_t plant, long above) const;
-  std::vector<size_t> in_the_way(size_t plant, int site) const;
-  long now(size_t plant) const { return chosen_[plant] ? chosen_[plant]->score : 0; }
-  std::optional<Choice> choice_at(size_t plant, int site) const;
   bool move(size_t plant);
   bool push(size_t plant);
-  bool push_from(size_t plant, const Choice& wanted, size_t other);
+  bool push_from(size_t plant, const SiteWorth& wanted, size_t other);
   bool swap(size_t a, size_t b);
+  bool drop(size_t plant);
   bool pass();
   bool swaps(size_t plant);
+  long joint_gain(size_t a, size_t b) const;
+  std::optional<SiteWorth> spot_at(size_t plant, int site) const;
+  std::vector<size_t> around(size_t plant) const;
+  Choice choice(size_t plant, const SiteWorth& spot) const;
   std::optional<Choice> next_best(size_t plant) const;
+  std::optional<int> site_of(size_t plant) const;
 
-  const std::vector<ToPlace>& plants_;
-  const std::vector<Site>& sites_;
-  std::vector<std::optional<Choice>> chosen_;
-  std::vector<Choices> choices_;
-  std::vector<double> kept_;
+  const PlacementTask& task_;
+  PlacementState state_;
 };
 
-// The square of the distance that each two plants keep; asked for millions of times.
-void Search::measure() {
-  for (const ToPlace& a : plants_) {
-    for (const ToPlace& b : plants_) {
-      const double kept = distance_kept(a.needs, b.needs).v;
-      kept_.push_back(kept * kept);
-    }
-  }
-}
-
-void Search::fix() {
-  for (size_t i = 0; i < plants_.size(); ++i) {
-    const auto& fixed = plants_[i].fixed;
-    if (fixed) chosen_[i] = Choice{*fixed, score(plants_[i].needs, sites_[*fixed])};
-  }
-}
-
-// Plants of one entry are alike, and follow each other.
-bool alike(const ToPlace& a, const ToPlace& b) {
-  return !a.fixed && !b.fixed && a.on == b.on && a.needs == b.needs;
-}
-
-// Every site that obeys the hard rules alone and beside what is fixed.
-Choices Search::choices_of(size_t plant) const {
-  const ToPlace& wanted = plants_[plant];
-  if (wanted.fixed) return {*chosen_[plant]};
-  if (plant > 0 && alike(wanted, plants_[plant - 1])) return choices_.back();
-  Choices all;
-  for (size_t s = 0; s < sites_.size(); ++s) {
-    const Site& site = sites_[s];
-    const bool there = wanted.on.empty() || wanted.on == site.on;
-    if (!there || !fits(wanted.needs, site)) continue;
-    const int at = static_cast<int>(s);
-    if (in_the_way(plant, at).empty()) all.push_back({at, score(wanted.needs, site)});
-  }
-  std::stable_sort(all.begin(), all.end(),
-                   [](const Choice& a, const Choice& b) { return a.score > b.score; });
-  return all;
-}
-
-bool Search::clashes(size_t a, int site, size_t b) const {
-  if (a == b || !chosen_[b]) return false;
-  const Position &p = sites_[site].at, &q = sites_[chosen_[b]->site].at;
-  const double x = p.x - q.x, y = p.y - q.y, z = p.z - q.z;
-  return x * x + y * y + z * z < kept_[a * plants_.size() + b];
-}
-
-// The plants that would have to go; no more than two are told, for no move makes two give way.
-std::vector<size_t> Search::in_the_way(size_t plant, int site) const {
-  std::vector<size_t> found;
-  for (size_t other = 0; other < plants_.size() && found.size() < 2; ++other) {
-    if (clashes(plant, site, other)) found.push_back(other);
-  }
-  return found;
-}
-
-std::optional<Choice> Search::best_free(size_t plant, long above) const {
-  for (const Choice& choice : choices_[plant]) {
-    if (choice.score <= above) break;
-    if (in_the_way(plant, choice.site).empty()) return choice;
-  }
-  return std::nullopt;
-}
-
-std::optional<Choice> Search::choice_at(size_t plant, int site) const {
-  const Choices& all = choices_[plant];
+std::optional<SiteWorth> Search::spot_at(size_t plant, int site) const {
+  const SiteWorths& all = task_.spots(plant);
   const auto found =
-      std::find_if(all.begin(), all.end(), [&](const Choice& c) { return c.site == site; });
+      std::find_if(all.begin(), all.end(), [&](const SiteWorth& s) { return s.site == site; });
   return found == all.end() ? std::nullopt : std::optional(*found);
 }
 
 void Search::construct() {
-  std::vector<size_t> order(plants_.size());
-  std::iota(order.begin(), order.end(), 0);
-  std::stable_sort(order.begin(), order.end(),
-                   [&](size_t a, size_t b) { return choices_[a].size() < choices_[b].size(); });
-  for (const size_t plant : order) {
-    if (!chosen_[plant]) chosen_[plant] = best_free(plant, -1);
-  }
+  std::vector<size_t> order = task_.movable();
+  std::stable_sort(order.begin(), order.end(), [&](size_t a, size_t b) {
+    return task_.spots(a).size() < task_.spots(b).size();
+  });
+  for (const size_t plant : order) state_.put(plant, state_.best_free(plant, -1));
 }
 
 bool Search::move(size_t plant) {
-  const auto better = best_free(plant, chosen_[plant] ? now(plant) : -1);
-  if (!better) return false;
-  chosen_[plant] = better;
-  return true;
+  const long now = state_.at(plant) ? state_.gain(plant) : -1;
+  const auto better = state_.best_free(plant, now);
+  if (better) state_.put(plant, better);
+  return better.has_value();
+}
+
+// What two plants add together.
+long Search::joint_gain(size_t a, size_t b) const {
+  long sum = state_.gain(a) + state_.gain(b);
+  if (state_.at(a) && state_.at(b)) {
+    sum += task_.cost(a, state_.at(a)->site, b, state_.at(b)->site);
+  }
+  return sum;
 }
 
 // Takes a place whose only holder finds another, when both together gain; or loses it altogether,
 // when the place is worth more than both had.
-bool Search::push_from(size_t plant, const Choice& wanted, size_t other) {
-  if (plants_[other].fixed) return false;
-  const auto before = chosen_[plant], held = chosen_[other];
-  const long least = now(plant) + now(other) - wanted.score;
-  chosen_[plant] = wanted;
-  const auto elsewhere = best_free(other, std::max(least, -1L));
-  if (elsewhere || least < 0) {
-    chosen_[other] = elsewhere;
-    return true;
-  }
-  chosen_[plant] = before, chosen_[other] = held;
+bool Search::push_from(size_t plant, const SiteWorth& wanted, size_t other) {
+  const auto before = state_.at(plant), held = state_.at(other);
+  const long had = joint_gain(plant, other);
+  state_.put(other, std::nullopt);
+  state_.put(plant, wanted);
+  state_.put(other, state_.best_free(other, -1));
+  if (joint_gain(plant, other) > had) return true;
+  state_.put(plant, before), state_.put(other, held);
   return false;
 }
 
 bool Search::push(size_t plant) {
-  constexpr size_t tries = 400;
-  const Choices& all = choices_[plant];
-  for (size_t i = 0; i < std::min(tries, all.size()) && all[i].score > now(plant); ++i) {
-    const auto others = in_the_way(plant, all[i].site);
+  constexpr size_t tries = 200;
+  const SiteWorths& all = task_.spots(plant);
+  for (size_t i = 0; i < std::min(tries, all.size()); ++i) {
+    if (state_.at(plant) && all[i].worth <= state_.gain(plant)) break;
+    const auto others = state_.in_the_way(plant, all[i].site);
     if (others.size() == 1 && push_from(plant, all[i], others[0])) return true;
   }
   return false;
 }
 
 bool Search::swap(size_t a, size_t b) {
-  if (!chosen_[a] || !chosen_[b] || plants_[b].fixed || alike(plants_[a], plants_[b])) return false;
-  const auto at = chosen_[a], bt = chosen_[b];
-  const auto new_a = choice_at(a, bt->site), new_b = choice_at(b, at->site);
-  if (!new_a || !new_b || new_a->score + new_b->score <= at->score + bt->score) return false;
-  chosen_[a] = new_a, chosen_[b] = new_b;
-  if (in_the_way(a, new_a->site).empty() && in_the_way(b, new_b->site).empty()) return true;
-  chosen_[a] = at, chosen_[b] = bt;
+  if (!state_.at(a) || !state_.at(b) || task_.alike(a, b)) return false;
+  const auto at = state_.at(a), bt = state_.at(b);
+  const auto new_a = spot_at(a, bt->site), new_b = spot_at(b, at->site);
+  if (!new_a || !new_b) return false;
+  const long had = joint_gain(a, b);
+  state_.put(a, new_a), state_.put(b, new_b);
+  const bool free = state_.is_free(a, new_a->site) && state_.is_free(b, new_b->site);
+  if (free && joint_gain(a, b) > had) return true;
+  state_.put(a, at), state_.put(b, bt);
   return false;
 }
 
 bool Search::swaps(size_t plant) {
   bool better = false;
-  for (size_t other = plant + 1; other < plants_.size(); ++other) better |= swap(plant, other);
+  for (const size_t other : task_.movable()) {
+    if (other > plant) better |= swap(plant, other);
+  }
   return better;
+}
+
+// A plant that costs the others more in shade than it is worth.
+bool Search::drop(size_t plant) {
+  if (state_.gain(plant) >= 0) return false;
+  state_.put(plant, std::nullopt);
+  return true;
 }
 
 bool Search::pass() {
   bool better = false;
-  for (size_t plant = 0; plant < plants_.size(); ++plant) {
-    if (plants_[plant].fixed) continue;
-    better |= move(plant) || push(plant);
+  for (const size_t plant : task_.movable()) {
+    better |= move(plant) || push(plant) || drop(plant);
     better |= swaps(plant);
   }
   return better;
@@ -196,34 +144,89 @@ void Search::improve() {
   }
 }
 
-std::optional<Choice> Search::next_best(size_t plant) const {
-  if (!chosen_[plant] || plants_[plant].fixed) return std::nullopt;
-  const Needs& needs = plants_[plant].needs;
-  const Site& here = sites_[chosen_[plant]->site];
-  for (const Choice& choice : choices_[plant]) {
-    const bool elsewhere = !clash(needs, sites_[choice.site], needs, here);
-    if (elsewhere && in_the_way(plant, choice.site).empty()) return choice;
+// A plant and those nearest to where it stands, or would stand best.
+std::vector<size_t> Search::around(size_t plant) const {
+  if (task_.spots(plant).empty()) return {};
+  const Position& here = task_.site(state_.at(plant).value_or(task_.spots(plant)[0]).site).at;
+  const auto away = [&](size_t other) {
+    const Position& there = task_.site(state_.at(other)->site).at;
+    return std::hypot(here.x - there.x, here.y - there.y, here.z - there.z);
+  };
+  std::vector<size_t> near;
+  for (const size_t other : task_.movable()) {
+    if (other != plant && state_.at(other)) near.push_back(other);
   }
-  return std::nullopt;
+  const size_t most = std::min(neighbourhood - 1, near.size());
+  std::stable_sort(near.begin(), near.end(), [&](size_t a, size_t b) { return away(a) < away(b); });
+  near.resize(most);
+  near.push_back(plant);
+  std::sort(near.begin(), near.end());  // so that plants that are alike follow each other
+  return near;
+}
+
+void Search::refine() {
+  size_t spots = 0;
+  for (const size_t plant : task_.movable()) spots += task_.spots(plant).size();
+  if (spots <= small_case) {
+    place_best(task_, state_, task_.movable(), whole);
+    return;
+  }
+  for (const size_t plant : task_.movable()) place_best(task_, state_, around(plant), neighbours);
+  improve();
+}
+
+std::optional<int> Search::site_of(size_t plant) const {
+  if (task_.plant(plant).fixed) return task_.plant(plant).fixed;
+  return state_.at(plant) ? std::optional(state_.at(plant)->site) : std::nullopt;
+}
+
+Choice Search::choice(size_t plant, const SiteWorth& spot) const {
+  Choice choice{spot.site, task_.solo(plant, spot.site), 1.0};
+  for (size_t other = 0; other < task_.count(); ++other) {
+    const auto site = other == plant ? std::nullopt : site_of(other);
+    if (!site) continue;
+    choice.score -= task_.loss(plant, spot.site, other, *site);
+    choice.light_left *= task_.left(plant, spot.site, other, *site);
+  }
+  choice.score = std::max(choice.score, 0L);  // a pinned plant may stand in any shade
+  return choice;
+}
+
+std::optional<Choice> Search::next_best(size_t plant) const {
+  if (!state_.at(plant)) return std::nullopt;
+  const int here = state_.at(plant)->site;
+  std::optional<Choice> best;
+  for (const SiteWorth& spot : task_.spots(plant)) {
+    if (best && spot.worth <= best->score) break;
+    const bool elsewhere = !task_.clash(plant, spot.site, plant, here);
+    if (!elsewhere || !state_.is_free(plant, spot.site)) continue;
+    const Choice found = choice(plant, spot);
+    if (!best || found.score > best->score) best = found;
+  }
+  return best;
 }
 
 Placement Search::result() const {
   Placement placed;
-  placed.chosen = chosen_;
-  for (size_t i = 0; i < plants_.size(); ++i) {
+  for (size_t i = 0; i < task_.count(); ++i) {
+    const auto site = site_of(i);
+    placed.chosen.push_back(site ? std::optional(choice(i, {*site, 0})) : std::nullopt);
     placed.next.push_back(next_best(i));
-    placed.score += now(i);
-    placed.bound += choices_[i].empty() ? 0 : choices_[i].front().score;
+    placed.score += site ? placed.chosen[i]->score : 0;
   }
+  placed.bound = placement_bound(task_);
   return placed;
 }
 
 }  // namespace
 
-Placement place(const std::vector<ToPlace>& plants, const std::vector<Site>& sites) {
-  Search search(plants, sites);
+Placement place(const std::vector<ToPlace>& plants, const std::vector<Site>& sites,
+                const std::optional<Position>& lamp) {
+  const PlacementTask task(plants, sites, lamp);
+  Search search(task);
   search.construct();
   search.improve();
+  search.refine();
   return search.result();
 }
 

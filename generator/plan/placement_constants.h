@@ -48,4 +48,8 @@ inline constexpr Fraction damp_air{0.70};
 // Common practice.
 inline constexpr Millimetres full_drop{300}, near_support{60}, far_support{250};
 
+// Leaf area over the ground that a crown stands on, and the share of light that a layer of leaves
+// of that area as the ground takes on average. From memory.
+inline constexpr double leaf_area_index = 2.0, extinction = 0.6;
+
 }  // namespace loamsheet::constants

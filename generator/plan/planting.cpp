@@ -5,6 +5,7 @@
 #include "plan/placement.h"
 #include "plan/placement_rules.h"
 #include "plan/reasons.h"
+#include "plan/shade.h"
 #include "plan/sites.h"
 
 namespace loamsheet {
@@ -61,7 +62,7 @@ Placement place_anew(const Build& build, Task& task, const Placement& first) {
     if (!first.chosen[i] || task.plants[i].fixed) continue;
     if (!replaced || may_stand(task, first, i)) task.plants[i].fixed = first.chosen[i]->site;
   }
-  return place(task.plants, task.sites);
+  return place(task.plants, task.sites, lamp_middle(build));
 }
 
 bool beside_fixed(const Task& task, const Placement& placed, size_t plant) {
@@ -97,19 +98,25 @@ PlacedPlant unplaced(const PlantUse& use, const Needs& needs) {
   return plant;
 }
 
+// A site as the plant there meets it, in the shade of its neighbours.
+Weighed weighed(const Task& task, const Choice& choice) {
+  Weighed here{task.sites[choice.site], static_cast<double>(choice.score) / 1e6};
+  here.site.light.ppfd *= choice.light_left, here.site.light.dli *= choice.light_left;
+  return here;
+}
+
 void stand(PlacedPlant& plant, const Needs& needs, const Site& site) {
   plant.placed = true;
   plant.at = site.at, plant.site = site.kind, plant.on = site.on;
   plant.light = site.light, plant.humidity = site.humidity;
   plant.height = std::min(needs.height.high, site.headroom);
-  plant.fit = static_cast<double>(score(needs, site)) / 1e6;
 }
 
 // A plant that stays where it stood is not pinned by the spec, and has its reasons from then.
-std::vector<Reason> why(const PlantUse& use, ToPlace plant, const Site& site,
-                        const std::optional<Choice>& next) {
+std::vector<Reason> why(const PlantUse& use, ToPlace plant, const Weighed& here,
+                        const std::optional<Weighed>& next) {
   if (!use.pinned) plant.fixed.reset();
-  std::vector<Reason> all = reasons(plant, site, next);
+  std::vector<Reason> all = reasons(plant, here, next);
   if (!use.before) return all;
   const Reason replaced{"replaced",
                         {{"before", use.before->facts.name}, {"date", *use.replaced_on}}};
@@ -122,16 +129,19 @@ std::vector<Reason> why(const PlantUse& use, ToPlace plant, const Site& site,
 PlantingPlan plan_planting(const Build& build, const LayersPlan& layers, const AirPlan& air) {
   Task task = task_of(build, layers);
   light_up(task.sites, build, air);
-  const Placement first = place(task.plants, task.sites);
+  const Placement first = place(task.plants, task.sites, lamp_middle(build));
   const Placement placed = replaced_any(build) ? place_anew(build, task, first) : first;
   PlantingPlan plan;
   for (size_t i = 0; i < build.plants.size(); ++i) {
     const PlantUse& use = build.plants[i];
     PlacedPlant plant = unplaced(use, task.plants[i].needs);
     if (placed.chosen[i]) {
-      const Site& site = task.sites[placed.chosen[i]->site];
-      stand(plant, task.plants[i].needs, site);
-      plant.why = why(use, task.plants[i], site, (use.before ? placed : first).next[i]);
+      const Weighed here = weighed(task, *placed.chosen[i]);
+      const auto& next = (use.before ? placed : first).next[i];
+      stand(plant, task.plants[i].needs, here.site);
+      plant.fit = here.fit;
+      plant.why =
+          why(use, task.plants[i], here, next ? std::optional(weighed(task, *next)) : std::nullopt);
       plant.broken = broken_by_pin(build, task, placed, i);
     }
     plan.plants.push_back(std::move(plant));

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "plan/placement_rules.h"
 
@@ -15,21 +16,39 @@ int whole(double v) {
   return static_cast<int>(std::lround(v));
 }
 
-Reason light_reason(const Needs& needs, const Site& site) {
-  const double ppfd = site.light.ppfd;
-  const char* name = ppfd < needs.ppfd.low    ? "light-below"
-                     : ppfd > needs.ppfd.high ? "light-above"
-                                              : "light-in-band";
-  return {
-      name,
-      {{"light", whole(ppfd)}, {"low", whole(needs.ppfd.low)}, {"high", whole(needs.ppfd.high)}}};
+const char* light_name(const Needs& needs, double ppfd) {
+  if (ppfd < needs.ppfd.low) return "light-below";
+  return ppfd > needs.ppfd.high ? "light-above" : "light-in-band";
 }
 
-Reason humidity_reason(const Needs& needs, const Site& site) {
-  const bool enough = humidity_fit(needs, site) >= 1;
+const char* air_name(const Needs& needs, const Site& site) {
+  if (humidity_fit(needs, site) >= 1) return "air-enough";
   const bool dry = (site.humidity.low + site.humidity.high) / 2 < *needs.humidity;
-  const char* name = enough ? "humidity-enough" : dry ? "humidity-short" : "humidity-over";
-  return {name, {{"air", site.humidity}, {"least", *needs.humidity}}};
+  return dry ? "air-short" : "air-over";
+}
+
+using ReasonArgs = std::vector<std::pair<std::string, FindingArg>>;
+
+ReasonArgs light_args(const Needs& needs, const Site& site) {
+  return {{"light", whole(site.light.ppfd)},
+          {"low", whole(needs.ppfd.low)},
+          {"high", whole(needs.ppfd.high)}};
+}
+
+ReasonArgs air_args(const Needs& needs, const Site& site) {
+  return {{"air", site.humidity}, {"least", *needs.humidity}};
+}
+
+// Light and air in one sentence, as far as it is known what the plant wants.
+std::optional<Reason> gets_reason(const Needs& needs, const Site& site) {
+  const bool light = needs.ppfd.high > 0;
+  if (!light && !needs.humidity) return std::nullopt;
+  if (!light) return Reason{air_name(needs, site), air_args(needs, site)};
+  Reason reason{light_name(needs, site.light.ppfd), light_args(needs, site)};
+  if (!needs.humidity) return reason;
+  reason.name += std::string("-") + air_name(needs, site);
+  for (auto& slot : air_args(needs, site)) reason.args.push_back(std::move(slot));
+  return reason;
 }
 
 const char* habit_name(Habit habit) {
@@ -56,20 +75,40 @@ Reason habit_reason(const Needs& needs, const Site& site) {
   return {kept ? habit_name(needs.habit) : "habit-yields", {{"drop", site.drop}}};
 }
 
+// The soft rule that the next best place keeps worse by most; shade when none does.
+const char* costs(const Needs& needs, const Site& here, const Site& next) {
+  using SoftRule = double (*)(const Needs&, const Site&);
+  constexpr std::pair<SoftRule, const char*> rules[] = {{light_fit, "next-best-light"},
+                                                        {humidity_fit, "next-best-air"},
+                                                        {habit_fit, "next-best-habit"},
+                                                        {headroom_fit, "next-best-headroom"}};
+  const char* name = "next-best";
+  double most = 0.01;
+  for (const auto& [rule, called] : rules) {
+    const double lost = rule(needs, here) - rule(needs, next);
+    if (lost > most) most = lost, name = called;
+  }
+  return name;
+}
+
+Reason next_reason(const Needs& needs, const Weighed& here, const Weighed& next) {
+  return {costs(needs, here.site, next.site),
+          {{"fit", Fraction{here.fit}},
+           {"next", Fraction{next.fit}},
+           {"x", Millimetres{next.site.at.x}},
+           {"y", Millimetres{next.site.at.y}},
+           {"z", Millimetres{next.site.at.z}}}};
+}
+
 }  // namespace
 
-std::vector<Reason> reasons(const ToPlace& plant, const Site& site,
-                            const std::optional<Choice>& next) {
+std::vector<Reason> reasons(const ToPlace& plant, const Weighed& here,
+                            const std::optional<Weighed>& next) {
   std::vector<Reason> all;
   if (plant.fixed) all.push_back({"pinned", {}});
-  if (plant.needs.ppfd.high > 0) all.push_back(light_reason(plant.needs, site));
-  if (plant.needs.humidity) all.push_back(humidity_reason(plant.needs, site));
-  if (!plant.fixed) all.push_back(habit_reason(plant.needs, site));
-  if (next) {
-    all.push_back({"next-best",
-                   {{"fit", Fraction{static_cast<double>(score(plant.needs, site)) / 1e6}},
-                    {"next", Fraction{static_cast<double>(next->score) / 1e6}}}});
-  }
+  if (auto gets = gets_reason(plant.needs, here.site)) all.push_back(std::move(*gets));
+  if (!plant.fixed) all.push_back(habit_reason(plant.needs, here.site));
+  if (next) all.push_back(next_reason(plant.needs, here, *next));
   return all;
 }
 

@@ -8,7 +8,15 @@
 
 namespace loamsheet {
 
-// The light, the damp, the place that its habit wants, and the next best place.
-std::vector<Reason> reasons(const ToPlace&, const Site&, const std::optional<Choice>& next);
+// A place with the light that neighbours leave there, and how the plant would fit it.
+struct Weighed {
+  Site site;
+  double fit = 0;  // 0 to 1
+};
+
+// What the plant gets there and wants; whether the place is one that its habit wants; the next best
+// place, and what it would cost.
+std::vector<Reason> reasons(const ToPlace&, const Weighed& here,
+                            const std::optional<Weighed>& next);
 
 }  // namespace loamsheet

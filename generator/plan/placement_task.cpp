@@ -1,0 +1,94 @@
+#include "plan/placement_task.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "plan/placement_constants.h"
+#include "plan/placement_rules.h"
+#include "plan/shade.h"
+
+namespace loamsheet {
+
+PlacementTask::PlacementTask(const std::vector<ToPlace>& plants, const std::vector<Site>& sites,
+                             const std::optional<Position>& lamp)
+    : plants_(plants), sites_(sites), lamp_(lamp) {
+  // Asked for millions of times.
+  for (const ToPlace& a : plants_) {
+    for (const ToPlace& b : plants_) {
+      const double kept = distance_kept(a.needs, b.needs).v;
+      kept_.push_back(kept * kept);
+    }
+  }
+  for (size_t i = 0; i < plants_.size(); ++i) (plants_[i].fixed ? fixed_ : movable_).push_back(i);
+  for (size_t i = 0; i < plants_.size(); ++i) {
+    const bool same = i > 0 && alike(i - 1, i);
+    spots_.push_back(same ? spots_.back() : spots_of(i));
+  }
+}
+
+bool PlacementTask::alike(size_t a, size_t b) const {
+  const ToPlace &p = plants_[a], &q = plants_[b];
+  return !p.fixed && !q.fixed && p.on == q.on && p.needs == q.needs;
+}
+
+double PlacementTask::kept(size_t a, size_t b) const {
+  return std::sqrt(kept_[a * plants_.size() + b]);
+}
+
+bool PlacementTask::clash(size_t a, int site_a, size_t b, int site_b) const {
+  const Position &p = site(site_a).at, &q = site(site_b).at;
+  const double x = p.x - q.x, y = p.y - q.y, z = p.z - q.z;
+  return x * x + y * y + z * z < kept_[a * plants_.size() + b];
+}
+
+double PlacementTask::left(size_t a, int site_a, size_t b, int site_b) const {
+  if (!lamp_) return 1;
+  return light_left(crown_of(plants_[a].needs, site(site_a)),
+                    crown_of(plants_[b].needs, site(site_b)), *lamp_);
+}
+
+long PlacementTask::loss(size_t a, int site_a, size_t b, int site_b) const {
+  const double share = left(a, site_a, b, site_b);
+  if (share >= 1) return 0;
+  Site shaded = site(site_a);
+  const double open = light_fit(plants_[a].needs, shaded);
+  shaded.light.ppfd *= share;
+  const double dim = light_fit(plants_[a].needs, shaded);
+  return dim >= open ? 0 : std::lround(constants::light_weight * (open - dim) * 1e6);
+}
+
+long PlacementTask::cost(size_t a, int site_a, size_t b, int site_b) const {
+  return loss(a, site_a, b, site_b) + loss(b, site_b, a, site_a);
+}
+
+long PlacementTask::solo(size_t plant, int at) const {
+  return score(plants_[plant].needs, site(at));
+}
+
+// Obeys the hard rules alone and beside what is fixed.
+std::optional<SiteWorth> PlacementTask::spot(size_t plant, int at) const {
+  const ToPlace& wanted = plants_[plant];
+  const bool there = wanted.on.empty() || wanted.on == site(at).on;
+  if (!there || !fits(wanted.needs, site(at))) return std::nullopt;
+  SiteWorth spot{at, 0};
+  for (const size_t other : fixed_) {
+    const int held = *plants_[other].fixed;
+    if (clash(plant, at, other, held)) return std::nullopt;
+    spot.worth -= cost(plant, at, other, held);
+  }
+  spot.worth += solo(plant, at);
+  return spot;
+}
+
+SiteWorths PlacementTask::spots_of(size_t plant) const {
+  if (const auto& fixed = plants_[plant].fixed) return {{*fixed, solo(plant, *fixed)}};
+  SiteWorths all;
+  for (size_t s = 0; s < sites_.size(); ++s) {
+    if (const auto found = spot(plant, static_cast<int>(s))) all.push_back(*found);
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const SiteWorth& a, const SiteWorth& b) { return a.worth > b.worth; });
+  return all;
+}
+
+}  // namespace loamsheet

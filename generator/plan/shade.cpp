@@ -1,0 +1,72 @@
+#include "plan/shade.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "plan/placement_constants.h"
+
+namespace loamsheet {
+namespace {
+
+bool casts_shade(Habit habit) {
+  return habit != Habit::climber && habit != Habit::creeper && habit != Habit::moss;
+}
+
+// The share of the way from `from` to `to` that lies inside a sphere of radius 1 around the origin.
+double share_inside(const Position& from, const Position& to) {
+  const double x = to.x - from.x, y = to.y - from.y, z = to.z - from.z;
+  const double a = x * x + y * y + z * z;
+  const double b = from.x * x + from.y * y + from.z * z;
+  const double c = from.x * from.x + from.y * from.y + from.z * from.z - 1;
+  const double square = b * b - a * c;
+  if (square <= 0 || a <= 0) return 0;
+  const double root = std::sqrt(square);
+  const double enters = std::max(0.0, (-b - root) / a), leaves = std::min(1.0, (-b + root) / a);
+  return std::max(0.0, leaves - enters);
+}
+
+Position seen_from(const Crown& crown, const Position& p) {
+  return {(p.x - crown.middle.x) / crown.radius, (p.y - crown.middle.y) / crown.radius,
+          (p.z - crown.middle.z) / crown.half_height};
+}
+
+}  // namespace
+
+Crown crown_of(const Needs& needs, const Site& site) {
+  const bool hangs = needs.habit == Habit::trailer && site.drop.v > 0;
+  const double room = hangs ? site.drop.v : site.headroom.v;
+  const double height = std::clamp(needs.height.high.v, 1.0, std::max(1.0, room));
+  Crown crown;
+  crown.middle = site.at;
+  crown.middle.z += hangs ? -height / 2 : height / 2;
+  crown.radius = std::max(1.0, needs.spread.v / 2), crown.half_height = height / 2;
+  crown.casts = casts_shade(needs.habit);
+  return crown;
+}
+
+std::optional<Position> lamp_middle(const Build& build) {
+  Position middle;
+  double sum = 0;
+  for (const Lamp& lamp : build.lamps) {
+    const double photons = lamp.flux * lamp.photons_per_lux;
+    middle.x += lamp.at.x * photons, middle.y += lamp.at.y * photons;
+    middle.z += lamp.at.z * photons;
+    sum += photons;
+  }
+  if (sum <= 0) return std::nullopt;
+  return Position{middle.x / sum, middle.y / sum, middle.z / sum};
+}
+
+double light_left(const Crown& plant, const Crown& other, const Position& lamp) {
+  // Most pairs stand clear of each other: the way to the lamp leads up, and away from the crown.
+  if (!other.casts || other.middle.z + other.half_height <= plant.middle.z) return 1;
+  const double share = share_inside(seen_from(other, plant.middle), seen_from(other, lamp));
+  if (share <= 0) return 1;
+  const double x = lamp.x - plant.middle.x, y = lamp.y - plant.middle.y,
+               z = lamp.z - plant.middle.z;
+  const double way = share * std::sqrt(x * x + y * y + z * z);
+  const double density = constants::leaf_area_index / (2 * other.half_height);
+  return std::exp(-constants::extinction * density * way);
+}
+
+}  // namespace loamsheet

@@ -1,0 +1,26 @@
+// shade: what the crown of one plant leaves of the light that another gets (Beer-Lambert).
+#pragma once
+#include "plan/placement_needs.h"
+#include "plan/sites.h"
+
+namespace loamsheet {
+
+// A plant where it stands: its crown is an ellipsoid as wide as its mature spread and as high as
+// the enclosure lets it grow; it hangs from the foot of a trailer. What lies flat on the ground or
+// on a wall casts no shade.
+struct Crown {
+  Position middle;
+  double radius = 0, half_height = 0;  // mm
+  bool casts = false;
+};
+Crown crown_of(const Needs&, const Site&);
+
+// The middle of all lamps, each weighted by its photons; nothing without light.
+std::optional<Position> lamp_middle(const Build&);
+
+// The share of light that reaches `plant` from `lamp` past `other`: exp(-k a s), with the leaf area
+// density a of a crown, the length s of the way through it, and the extinction coefficient k
+// (Monsi and Saeki 1953 for the law; its coefficients are in placement_constants.h).
+double light_left(const Crown& plant, const Crown& other, const Position& lamp);
+
+}  // namespace loamsheet
