@@ -42,7 +42,7 @@ double lines_above(const Planned& p) {
 // from it.
 FigureInput figure_input(const Planned& p, const Typefaces& type) {
   constexpr double text_width = 176, on_a4 = 134, on_letter = 118, verdict = 22, prices = 6;
-  constexpr double heading = 12, written = 9, blank = 9.8, least = 60;
+  constexpr double heading = 12, written = 7, blank = 9.8, least = 60;
   const double blanks = static_cast<double>(p.build.unknowns.size());
   double room = p.build.print.letter ? on_letter : on_a4;
   if (p.plan.quote) room -= prices;

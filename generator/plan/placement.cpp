@@ -85,8 +85,12 @@ bool Search::push_from(size_t plant, const SiteWorth& wanted, size_t other) {
   const long had = joint_gain(plant, other);
   state_.put(other, std::nullopt);
   state_.put(plant, wanted);
-  state_.put(other, state_.best_free(other, -1));
-  if (joint_gain(plant, other) > had) return true;
+  const long least = had - state_.gain(plant);
+  const auto elsewhere = state_.best_free(other, std::max(least, -1L));
+  if (elsewhere || least < 0) {
+    state_.put(other, elsewhere);
+    return true;
+  }
   state_.put(plant, before), state_.put(other, held);
   return false;
 }

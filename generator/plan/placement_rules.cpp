@@ -77,7 +77,10 @@ bool clash(const Needs& a, const Site& at, const Needs& b, const Site& bt) {
 }
 
 double light_fit(const Needs& needs, const Site& site) {
-  const double ppfd = site.light.ppfd;
+  return light_fit(needs, site.light.ppfd);
+}
+
+double light_fit(const Needs& needs, double ppfd) {
   if (needs.ppfd.high <= 0) return 1;
   if (ppfd <= 0) return needs.ppfd.low <= 0 ? 1 : 0;
   if (ppfd < needs.ppfd.low)

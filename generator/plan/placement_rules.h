@@ -18,7 +18,8 @@ Millimetres distance_kept(const Needs&, const Needs&);
 bool clash(const Needs&, const Site&, const Needs&, const Site&);
 
 // The soft rules, each from 0 to 1.
-double light_fit(const Needs&, const Site&);     // on a logarithmic scale
+double light_fit(const Needs&, double ppfd);  // on a logarithmic scale
+double light_fit(const Needs&, const Site&);
 double humidity_fit(const Needs&, const Site&);  // too dry, or too damp for dry-loving plants
 double habit_fit(const Needs&, const Site&);     // where such a plant shows and grows best
 double headroom_fit(const Needs&, const Site&);  // for its full mature height

@@ -1,31 +1,59 @@
 #include "plan/placement_state.h"
 
 namespace loamsheet {
+namespace {
 
-PlacementState::PlacementState(const PlacementTask& task) : task_(task), at_(task.count()) {}
+constexpr double far_away = 1e9;
+
+}  // namespace
+
+PlacementState::PlacementState(const PlacementTask& task)
+    : task_(task), at_(task.count()), crowns_(task.count()) {
+  feet_.x.assign(task.count(), far_away);
+  feet_.y = feet_.z = feet_.x;
+}
+
+void PlacementState::put(size_t plant, const std::optional<SiteWorth>& spot) {
+  at_[plant] = spot;
+  const Position at = spot ? task_.site(spot->site).at : Position{far_away, far_away, far_away};
+  feet_.x[plant] = at.x, feet_.y[plant] = at.y, feet_.z[plant] = at.z;
+  if (spot) crowns_[plant] = task_.crown(plant, spot->site);
+}
+
+bool PlacementState::near(size_t other, const Position& p, double square) const {
+  const double x = p.x - feet_.x[other];
+  if (x * x >= square) return false;
+  const double y = p.y - feet_.y[other], z = p.z - feet_.z[other];
+  return x * x + y * y + z * z < square;
+}
 
 std::vector<size_t> PlacementState::in_the_way(size_t plant, int site) const {
   std::vector<size_t> found;
-  for (const size_t other : task_.movable()) {
-    if (other == plant || !at_[other]) continue;
-    if (task_.clash(plant, site, other, at_[other]->site)) found.push_back(other);
-    if (found.size() == 2) break;
+  const Position& at = task_.site(site).at;
+  const double* kept = task_.kept_squares(plant);
+  for (size_t other = 0; other < at_.size() && found.size() < 2; ++other) {
+    if (other != plant && near(other, at, kept[other])) found.push_back(other);
   }
   return found;
 }
 
 bool PlacementState::is_free(size_t plant, int site) const {
-  for (const size_t other : task_.movable()) {
-    if (other == plant || !at_[other]) continue;
-    if (task_.clash(plant, site, other, at_[other]->site)) return false;
+  const Position& at = task_.site(site).at;
+  const double* kept = task_.kept_squares(plant);
+  for (size_t other = 0; other < at_.size(); ++other) {
+    if (near(other, at, kept[other]) && other != plant) return false;
   }
   return true;
 }
 
 long PlacementState::gain(size_t plant, const SiteWorth& spot) const {
+  if (!task_.lamp()) return spot.worth;
   long sum = spot.worth;
+  const Shaded here{plant, spot.site, task_.crown(plant, spot.site)};
   for (const size_t other : task_.movable()) {
-    if (other != plant && at_[other]) sum -= task_.cost(plant, spot.site, other, at_[other]->site);
+    if (other == plant || !at_[other]) continue;
+    const Shaded there{other, at_[other]->site, crowns_[other]};
+    sum -= task_.loss(here, there.crown) + task_.loss(there, here.crown);
   }
   return sum;
 }
@@ -38,14 +66,6 @@ std::optional<SiteWorth> PlacementState::best_free(size_t plant, long above) con
     if (const long here = gain(plant, spot); here > above) above = here, best = spot;
   }
   return best;
-}
-
-long PlacementState::total() const {
-  long twice = 0;  // each pair's cost is in two gains, so worths are added once more
-  for (const size_t plant : task_.movable()) {
-    if (at_[plant]) twice += at_[plant]->worth + gain(plant);
-  }
-  return twice / 2;
 }
 
 }  // namespace loamsheet

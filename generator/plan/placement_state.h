@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "plan/placement_task.h"
+#include "plan/shade.h"
 
 namespace loamsheet {
 
@@ -12,7 +13,7 @@ class PlacementState {
   explicit PlacementState(const PlacementTask&);
 
   const std::optional<SiteWorth>& at(size_t plant) const { return at_[plant]; }
-  void put(size_t plant, const std::optional<SiteWorth>& spot) { at_[plant] = spot; }
+  void put(size_t plant, const std::optional<SiteWorth>&);
 
   // Movable plants that clash with a plant at a site; no more than two are told.
   std::vector<size_t> in_the_way(size_t plant, int site) const;
@@ -25,11 +26,19 @@ class PlacementState {
   // The free site where it adds most, when that is more than `above`.
   std::optional<SiteWorth> best_free(size_t plant, long above) const;
 
-  long total() const;  // of the movable plants
-
  private:
+  // The feet of the movable plants, by plant; of those without a place far away, so that the
+  // question asked most, whether a site is free, needs no other.
+  struct Feet {
+    std::vector<double> x, y, z;
+  };
+
+  bool near(size_t other, const Position&, double square) const;
+
   const PlacementTask& task_;
   std::vector<std::optional<SiteWorth>> at_;  // of movable plants
+  Feet feet_;
+  std::vector<Crown> crowns_;  // of those that have a place
 };
 
 }  // namespace loamsheet

@@ -41,20 +41,25 @@ bool PlacementTask::clash(size_t a, int site_a, size_t b, int site_b) const {
   return x * x + y * y + z * z < kept_[a * plants_.size() + b];
 }
 
+Crown PlacementTask::crown(size_t plant, int at) const {
+  return crown_of(plants_[plant].needs, site(at));
+}
+
 double PlacementTask::left(size_t a, int site_a, size_t b, int site_b) const {
-  if (!lamp_) return 1;
-  return light_left(crown_of(plants_[a].needs, site(site_a)),
-                    crown_of(plants_[b].needs, site(site_b)), *lamp_);
+  return lamp_ ? light_left(crown(a, site_a), crown(b, site_b), *lamp_) : 1;
+}
+
+long PlacementTask::loss(const Shaded& plant, const Crown& other) const {
+  const double share = lamp_ ? light_left(plant.crown, other, *lamp_) : 1;
+  if (share >= 1) return 0;
+  const Needs& needs = plants_[plant.plant].needs;
+  const double ppfd = site(plant.site).light.ppfd;
+  const double open = light_fit(needs, ppfd), dim = light_fit(needs, ppfd * share);
+  return dim >= open ? 0 : std::lround(constants::light_weight * (open - dim) * 1e6);
 }
 
 long PlacementTask::loss(size_t a, int site_a, size_t b, int site_b) const {
-  const double share = left(a, site_a, b, site_b);
-  if (share >= 1) return 0;
-  Site shaded = site(site_a);
-  const double open = light_fit(plants_[a].needs, shaded);
-  shaded.light.ppfd *= share;
-  const double dim = light_fit(plants_[a].needs, shaded);
-  return dim >= open ? 0 : std::lround(constants::light_weight * (open - dim) * 1e6);
+  return loss({a, site_a, crown(a, site_a)}, crown(b, site_b));
 }
 
 long PlacementTask::cost(size_t a, int site_a, size_t b, int site_b) const {

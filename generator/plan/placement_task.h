@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "plan/placement.h"
+#include "plan/shade.h"
 
 namespace loamsheet {
 
@@ -15,6 +16,13 @@ struct SiteWorth {
   long worth = 0;
 };
 using SiteWorths = std::vector<SiteWorth>;  // best first, then in order of sites
+
+// A plant at a site, with the crown that it has there.
+struct Shaded {
+  size_t plant;
+  int site;
+  const Crown& crown;
+};
 
 class PlacementTask {
  public:
@@ -32,11 +40,15 @@ class PlacementTask {
 
   // The least distance that two plants keep.
   double kept(size_t a, size_t b) const;
+  const double* kept_squares(size_t plant) const { return &kept_[plant * plants_.size()]; }
   bool clash(size_t a, int site_a, size_t b, int site_b) const;
 
   // What shade costs both of two plants together; what that of `b` costs `a`, in millionths.
   long cost(size_t a, int site_a, size_t b, int site_b) const;
   long loss(size_t a, int site_a, size_t b, int site_b) const;
+  long loss(const Shaded&, const Crown& other) const;
+  Crown crown(size_t plant, int site) const;
+  const std::optional<Position>& lamp() const { return lamp_; }
 
   // The share of its light that `b` leaves to `a`.
   double left(size_t a, int site_a, size_t b, int site_b) const;

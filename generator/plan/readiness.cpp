@@ -58,6 +58,13 @@ void wait_for_replacements(const Build& build, const std::vector<const Readiness
   ready.because.insert(ready.because.begin(), "after-replanting");
 }
 
+// The day that the clock starts from, before any slip: slip() moves the day that it ends on.
+Date clock_start(const Identity& id, bool moved) {
+  if (!moved) return id.plant_on;
+  const bool slipped = id.done_until && *id.moves_on > *id.done_until;
+  return slipped ? plus_days(*id.moves_on, -id.slip) : *id.moves_on;
+}
+
 void slip(const Identity& id, Ready& ready) {
   if (id.slip == 0 || !id.done_until) return;  // without a replacement planting itself moved
   ready.earliest = plus_days(ready.earliest, id.slip);
@@ -68,7 +75,7 @@ void slip(const Identity& id, Ready& ready) {
 
 Ready plan_ready(const Build& build) {
   const bool moved = condition_holds("moved", build);
-  const Date from = moved ? *build.identity.moves_on : build.identity.plant_on;
+  const Date from = clock_start(build.identity, moved);
   const auto rules = applying(build);
   const Base base = longest(rules);
   Ready ready;

@@ -58,12 +58,15 @@ std::optional<Position> lamp_middle(const Build& build) {
 }
 
 double light_left(const Crown& plant, const Crown& other, const Position& lamp) {
-  // Most pairs stand clear of each other: the way to the lamp leads up, and away from the crown.
+  // Most pairs stand clear of each other: the way to the lamp leads up, and past the crown.
   if (!other.casts || other.middle.z + other.half_height <= plant.middle.z) return 1;
-  const double share = share_inside(seen_from(other, plant.middle), seen_from(other, lamp));
-  if (share <= 0) return 1;
   const double x = lamp.x - plant.middle.x, y = lamp.y - plant.middle.y,
                z = lamp.z - plant.middle.z;
+  const double beside =
+      x * (other.middle.y - plant.middle.y) - y * (other.middle.x - plant.middle.x);
+  if (beside * beside > other.radius * other.radius * (x * x + y * y)) return 1;
+  const double share = share_inside(seen_from(other, plant.middle), seen_from(other, lamp));
+  if (share <= 0) return 1;
   const double way = share * std::sqrt(x * x + y * y + z * z);
   const double density = constants::leaf_area_index / (2 * other.half_height);
   return std::exp(-constants::extinction * density * way);
