@@ -16,7 +16,7 @@ constexpr int most_passes = 12;
 
 // Small cases are searched as a whole; of larger ones a few neighbours at a time.
 constexpr size_t small_case = 400;
-constexpr Effort whole{small_case, 60'000}, neighbours{48, 1'500};
+constexpr Effort whole{small_case, 60'000}, neighbours{32, 400};
 constexpr size_t neighbourhood = 4;
 
 class Search {
@@ -96,7 +96,7 @@ bool Search::push_from(size_t plant, const SiteWorth& wanted, size_t other) {
 }
 
 bool Search::push(size_t plant) {
-  constexpr size_t tries = 200;
+  constexpr size_t tries = 60;
   const SiteWorths& all = task_.spots(plant);
   for (size_t i = 0; i < std::min(tries, all.size()); ++i) {
     if (state_.at(plant) && all[i].worth <= state_.gain(plant)) break;

@@ -9,6 +9,7 @@ namespace {
 struct FreeSite {
   SiteWorth spot;
   long gain = 0;
+  Crown crown;
 };
 
 // Branch and bound: plant by plant, best sites first; a branch ends where even the best free sites
@@ -43,7 +44,8 @@ class Branching {
     std::vector<FreeSite> sites;
     for (const SiteWorth& spot : task_.spots(plant)) {
       if (sites.size() >= most) break;
-      if (state_.is_free(plant, spot.site)) sites.push_back({spot, state_.gain(plant, spot)});
+      if (state_.is_free(plant, spot.site))
+        sites.push_back({spot, state_.gain(plant, spot), task_.crown(plant, spot.site)});
     }
     std::stable_sort(sites.begin(), sites.end(),
                      [](const FreeSite& a, const FreeSite& b) { return a.gain > b.gain; });
@@ -55,9 +57,10 @@ class Branching {
     long sum = site.gain;
     for (size_t j = 0; j < placed; ++j) {
       if (!now_[j]) continue;
-      const int other = sites_[j][*now_[j]].spot.site;
-      if (task_.clash(plants_[i], site.spot.site, plants_[j], other)) return std::nullopt;
-      sum -= task_.cost(plants_[i], site.spot.site, plants_[j], other);
+      const FreeSite& other = sites_[j][*now_[j]];
+      if (task_.clash(plants_[i], site.spot.site, plants_[j], other.spot.site)) return std::nullopt;
+      sum -= task_.cost({plants_[i], site.spot.site, site.crown},
+                        {plants_[j], other.spot.site, other.crown});
     }
     return sum;
   }

@@ -53,7 +53,8 @@ long PlacementState::gain(size_t plant, const SiteWorth& spot) const {
   for (const size_t other : task_.movable()) {
     if (other == plant || !at_[other]) continue;
     const Shaded there{other, at_[other]->site, crowns_[other]};
-    sum -= task_.loss(here, there.crown) + task_.loss(there, here.crown);
+    if (may_shade(there.crown, here.crown)) sum -= task_.loss(here, there.crown);
+    if (may_shade(here.crown, there.crown)) sum -= task_.loss(there, here.crown);
   }
   return sum;
 }

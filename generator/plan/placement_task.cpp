@@ -62,6 +62,11 @@ long PlacementTask::loss(size_t a, int site_a, size_t b, int site_b) const {
   return loss({a, site_a, crown(a, site_a)}, crown(b, site_b));
 }
 
+long PlacementTask::cost(const Shaded& a, const Shaded& b) const {
+  const long here = may_shade(b.crown, a.crown) ? loss(a, b.crown) : 0;
+  return here + (may_shade(a.crown, b.crown) ? loss(b, a.crown) : 0);
+}
+
 long PlacementTask::cost(size_t a, int site_a, size_t b, int site_b) const {
   return loss(a, site_a, b, site_b) + loss(b, site_b, a, site_a);
 }

@@ -45,6 +45,7 @@ class PlacementTask {
 
   // What shade costs both of two plants together; what that of `b` costs `a`, in millionths.
   long cost(size_t a, int site_a, size_t b, int site_b) const;
+  long cost(const Shaded& a, const Shaded& b) const;
   long loss(size_t a, int site_a, size_t b, int site_b) const;
   long loss(const Shaded&, const Crown& other) const;
   Crown crown(size_t plant, int site) const;

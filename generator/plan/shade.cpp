@@ -58,8 +58,8 @@ std::optional<Position> lamp_middle(const Build& build) {
 }
 
 double light_left(const Crown& plant, const Crown& other, const Position& lamp) {
-  // Most pairs stand clear of each other: the way to the lamp leads up, and past the crown.
-  if (!other.casts || other.middle.z + other.half_height <= plant.middle.z) return 1;
+  if (!may_shade(other, plant)) return 1;
+  // The way to the lamp leads past most crowns.
   const double x = lamp.x - plant.middle.x, y = lamp.y - plant.middle.y,
                z = lamp.z - plant.middle.z;
   const double beside =

@@ -18,6 +18,11 @@ Crown crown_of(const Needs&, const Site&);
 // The middle of all lamps, each weighted by its photons; nothing without light.
 std::optional<Position> lamp_middle(const Build&);
 
+// Most pairs do not: a crown that is flat or below another takes nothing from it.
+inline bool may_shade(const Crown& other, const Crown& plant) {
+  return other.casts && other.middle.z + other.half_height > plant.middle.z;
+}
+
 // The share of light that reaches `plant` from `lamp` past `other`: exp(-k a s), with the leaf area
 // density a of a crown, the length s of the way through it, and the extinction coefficient k
 // (Monsi and Saeki 1953 for the law; its coefficients are in placement_constants.h).
