@@ -29,6 +29,7 @@ class CatalogueReader {
     read_shelf_to("groups", out_.groups);
     out_.hazards = read_hazards(world_, out_.sources, sink_);
     if (auto read = taken(rules.get(), sink_)) out_.rules = std::move(*read);
+    if (auto soft = taken(read_soft_weights(world_), sink_)) out_.soft = *soft;
     if (sink_.failed()) return {std::nullopt, sink_.take()};
     return {std::move(out_), sink_.take()};
   }

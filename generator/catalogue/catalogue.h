@@ -14,6 +14,7 @@
 #include "catalogue/hazards.h"
 #include "catalogue/rules.h"
 #include "catalogue/shelf.h"
+#include "catalogue/soft_weights.h"
 
 namespace loamsheet {
 
@@ -76,6 +77,7 @@ struct Catalogue {
   Shelf sources, materials, animals, plants, crew, groups;
   HazardRules hazards;
   TaskRules rules;
+  SoftWeights soft;  // of placement
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.

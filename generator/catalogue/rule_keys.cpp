@@ -34,6 +34,7 @@ constexpr Key rows[] = {
     {.path = "work.*", .kind = group},
     {.path = "work.*.group", .kind = choice, .flags = required, .choices = groups},
     {.path = "work.*.minutes", .kind = integer, .limits = {1, 600}, .flags = required},
+    {.path = "work.*.pause", .kind = yes_no},
     {.path = "work.*.for", .kind = choice, .choices = "raised|floor"},
     {.path = "work.*.after", .kind = list, .limits = {1, 20}},
     {.path = "work.*.after[]", .kind = id},

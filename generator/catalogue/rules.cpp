@@ -34,6 +34,7 @@ WorkRule work_rule(const std::string& id, const Node& n) {
           .slots = texts(n, "slots"),
           .when = conditions(n),
           .minutes = whole(n, "minutes"),
+          .pause = n.yes("pause").value_or(false),
           .where = n.name};
 }
 

@@ -23,7 +23,8 @@ struct WorkRule {
   std::vector<std::string> after;  // ids of steps that come before
   std::vector<std::string> slots;  // numbers that its sentence shows
   Conditions when;
-  int minutes = 0;  // hands on
+  int minutes = 0;     // hands on
+  bool pause = false;  // a good place to stop for the day
   Span where;
 };
 

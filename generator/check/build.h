@@ -13,6 +13,7 @@
 #include "base/units.h"
 #include "catalogue/catalogue.h"
 #include "catalogue/rules.h"
+#include "catalogue/soft_weights.h"
 #include "check/climate.h"
 #include "check/enclosure.h"
 #include "check/furnishing.h"
@@ -107,6 +108,7 @@ struct Build {
   std::string water_source;  // as typed; "?" when not known; may be empty
   Span water_source_at;
   std::optional<Range<Litres>> measured_loss;  // of water, a day; a reading beats the model
+  SoftWeights soft;  // of the soft rules of placement
   std::vector<HazardousMaterial> hazardous;
   HazardRules hazards;                    // how much each hazard weighs
   std::map<std::string, Source> sources;  // that facts of animals, plants and hazards name

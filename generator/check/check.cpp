@@ -14,6 +14,7 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   build.spec_file = spec.file;
   build.rules = catalogue.rules;
   build.hazards = catalogue.hazards;
+  build.soft = catalogue.soft;
   build.assumed = assumed_values(root);
   build.not_used = not_used(root);
   build.unknowns = unknown_inputs(root);

@@ -18,6 +18,7 @@ struct Opening {
   std::optional<Millimetres> lower_edge;  // none for the top
   SquareMetres gross, free;
   bool door = false, mesh = false;
+  std::optional<Millimetres> length;  // of a door, in the middle of its wall
   std::optional<Millimetres> gap;  // the widest round thing that passes; none: not known
   std::optional<Box> over;  // the part of the top it covers, x-y in mm
   Span where;

@@ -101,6 +101,7 @@ Opening opening_of(Checking& c, const Node& n) {
   check_over(c, n, o);
   check_height(c, n, o);
   if (o.door) {
+    if (const auto length = n.number("length")) o.length = Millimetres{*length};
     const double mm2 = n.number("length").value_or(0) * n.number("gap").value_or(0);
     o.gross = o.free = {mm2 / 1e6};
     o.gap = Millimetres{n.number("gap").value_or(0)};

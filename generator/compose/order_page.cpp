@@ -11,13 +11,19 @@ int minutes_of(const std::vector<Step>& order, const std::string& group) {
   return sum;
 }
 
+Words words_of(const Step& step, const Wording& w) {
+  Words words = plain(said(step, w));
+  if (step.pause) words.push_back({' ' + w.say("steps.pause"), Face::bold});
+  return words;
+}
+
 // The steps of one group are set under its heading; a group's steps stand together.
 void add_step(const ComposeInput& in, const Step& step, std::vector<Block>& blocks) {
   const Wording& w = in.wording;
   const std::string minutes =
       step.minutes == 0 ? "" : w.say("steps.minutes", {{"minutes", step.minutes}});
   std::get<Steps>(blocks.back())
-      .steps.push_back({std::to_string(step.number), plain(said(step, w)), minutes});
+      .steps.push_back({std::to_string(step.number), words_of(step, w), minutes});
 }
 
 void open_group(const ComposeInput& in, const std::string& group, std::vector<Block>& blocks) {

@@ -34,6 +34,7 @@ Json order_json(const PlannedBuild& p) {
                     {"task", step.task},
                     {"after", step.after},
                     {"minutes", step.minutes},
+                    {"pause", step.pause},
                     {"words", said(step, p.wording)}});
   }
   return list;

@@ -59,7 +59,7 @@ class Choosing {
 
  private:
   void add_named(const LayersPlan& layers, const PlantUse& use) {
-    ToPlace plant{needs_of(use, build_.enclosure), use.on, std::nullopt};
+    ToPlace plant{needs_in(build_, use), use.on, std::nullopt};
     if (use.pinned) {
       plant.fixed = static_cast<int>(sites_.size());
       sites_.push_back(pinned_site(build_, layers, use));

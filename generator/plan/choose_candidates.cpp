@@ -185,7 +185,7 @@ Candidates candidates(const Build& build, const std::vector<Site>& sites, const 
     candidate.kind = &kind;
     PlantUse use;
     use.facts = kind.facts, use.ppfd = kind.ppfd;
-    candidate.needs = needs_of(use, build.enclosure);
+    candidate.needs = needs_in(build, use);
     candidate.role = role_of(kind, candidate.needs);
     if (auto reason = sieve.passes(candidate)) {
       found.passed_over.push_back({kind.facts.id, kind.facts.name, candidate.role, *reason});

@@ -70,7 +70,7 @@ class Drafter {
     draft.group = static_cast<int>(group);
     draft.step.task = std::move(task), draft.step.sentence = std::move(sentence);
     draft.step.args = std::move(args);
-    draft.step.group = rule.group, draft.step.minutes = rule.minutes;
+    draft.step.group = rule.group, draft.step.minutes = rule.minutes, draft.step.pause = rule.pause;
     of_rule_[rule.id].push_back(drafts_.size());
     drafts_.push_back(std::move(draft));
   }

@@ -30,12 +30,6 @@ inline constexpr double wall_share = 0.25;
 // Ground covers may grow into their neighbours by this share. Common practice.
 inline constexpr double ground_cover_overlap = 0.30;
 
-// How much each soft rule counts; they sum to 1. Light first: it cannot be mended after planting,
-// as damp can by misting; where a habit shows best next; room above least, for the hard rule has
-// already kept what cannot fit. From memory.
-inline constexpr double light_weight = 0.35, humidity_weight = 0.25, habit_weight = 0.30,
-                        headroom_weight = 0.10;
-
 // Light by so many times outside its band, and air by so much drier than its least, fits not at
 // all. From memory.
 inline constexpr double light_off = 4.0;

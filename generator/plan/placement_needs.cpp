@@ -87,4 +87,10 @@ Needs needs_of(const PlantUse& use, const Enclosure& enclosure) {
   return needs;
 }
 
+Needs needs_in(const Build& build, const PlantUse& use) {
+  Needs needs = needs_of(use, build.enclosure);
+  needs.soft = build.soft;
+  return needs;
+}
+
 }  // namespace loamsheet

@@ -22,9 +22,11 @@ struct Needs {
   Millimetres root;                  // depth of substrate
   Range<double> ppfd;                // umol m-2 s-1; {0, 0} when not known
   std::optional<Fraction> humidity;  // least
+  SoftWeights soft;                  // how much each soft rule counts
   bool operator==(const Needs&) const = default;
 };
 
 Needs needs_of(const PlantUse&, const Enclosure&);
+Needs needs_in(const Build&, const PlantUse&);  // with the build's own weights
 
 }  // namespace loamsheet

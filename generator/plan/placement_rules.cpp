@@ -124,9 +124,10 @@ double headroom_fit(const Needs& needs, const Site& site) {
 }
 
 long score(const Needs& needs, const Site& site) {
+  const SoftWeights& soft = needs.soft;
   const double sum =
-      light_weight * light_fit(needs, site) + humidity_weight * humidity_fit(needs, site) +
-      habit_weight * habit_fit(needs, site) + headroom_weight * headroom_fit(needs, site);
+      soft.light * light_fit(needs, site) + soft.humidity * humidity_fit(needs, site) +
+      soft.habit * habit_fit(needs, site) + soft.headroom * headroom_fit(needs, site);
   return std::lround(sum * 1e6);
 }
 

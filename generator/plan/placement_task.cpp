@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "plan/placement_constants.h"
 #include "plan/placement_rules.h"
 #include "plan/shade.h"
 
@@ -55,7 +54,7 @@ long PlacementTask::loss(const Shaded& plant, const Crown& other) const {
   const Needs& needs = plants_[plant.plant].needs;
   const double ppfd = site(plant.site).light.ppfd;
   const double open = light_fit(needs, ppfd), dim = light_fit(needs, ppfd * share);
-  return dim >= open ? 0 : std::lround(constants::light_weight * (open - dim) * 1e6);
+  return dim >= open ? 0 : std::lround(needs.soft.light * (open - dim) * 1e6);
 }
 
 long PlacementTask::loss(size_t a, int site_a, size_t b, int site_b) const {

@@ -26,7 +26,7 @@ PlantUse as_planted(PlantUse use) {
 Task task_of(const Build& build, const LayersPlan& layers) {
   Task task{bare_sites(build, layers), {}};
   for (const PlantUse& use : build.plants) {
-    ToPlace plant{needs_of(as_planted(use), build.enclosure), use.on, std::nullopt};
+    ToPlace plant{needs_in(build, as_planted(use)), use.on, std::nullopt};
     if (use.pinned) {
       plant.fixed = static_cast<int>(task.sites.size());
       task.sites.push_back(pinned_site(build, layers, use));
@@ -58,7 +58,7 @@ bool may_stand(const Task& task, const Placement& placed, size_t plant) {
 Placement place_anew(const Build& build, Task& task, const Placement& first) {
   for (size_t i = 0; i < task.plants.size(); ++i) {
     const bool replaced = build.plants[i].before.has_value();
-    if (replaced) task.plants[i].needs = needs_of(build.plants[i], build.enclosure);
+    if (replaced) task.plants[i].needs = needs_in(build, build.plants[i]);
     if (!first.chosen[i] || task.plants[i].fixed) continue;
     if (!replaced || may_stand(task, first, i)) task.plants[i].fixed = first.chosen[i]->site;
   }

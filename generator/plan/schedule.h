@@ -20,6 +20,7 @@ struct Step {
   std::vector<std::pair<std::string, FindingArg>> args;
   std::vector<int> after;  // numbers of steps that come before
   int minutes = 0;         // hands on
+  bool pause = false;      // a good place to stop for the day
 };
 
 struct CalendarTask {

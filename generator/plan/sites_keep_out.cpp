@@ -62,6 +62,21 @@ double from_wall(const Region& floor, Opening::Where wall, Point p) {
   return box.width() + box.height();
 }
 
+// How far a place is from the middle of a wall, along it.
+double from_middle(const Region& floor, Opening::Where wall, Point p) {
+  const Box box = extent(floor);
+  const bool side = wall == Opening::Where::left || wall == Opening::Where::right;
+  return side ? std::abs(p.y - (box.bottom + box.top) / 2)
+              : std::abs(p.x - (box.left + box.right) / 2);
+}
+
+// The strip that a door sweeps and a hand reaches through: as long as the door, where that is
+// stated, and along its whole wall otherwise.
+bool before_door(const Region& floor, const Opening& door, Point p) {
+  if (!door.door || from_wall(floor, door.at, p) >= constants::door_strip.v) return false;
+  return !door.length || from_middle(floor, door.at, p) < door.length->v / 2;
+}
+
 }  // namespace
 
 bool kept_free(const Build& build, Point p) {
@@ -69,9 +84,7 @@ bool kept_free(const Build& build, Point p) {
   const auto& openings = build.enclosure.openings;
   const auto& things = build.furnishings;
   return std::any_of(openings.begin(), openings.end(),
-                     [&](const Opening& o) {
-                       return o.door && from_wall(floor, o.at, p) < constants::door_strip.v;
-                     }) ||
+                     [&](const Opening& o) { return before_door(floor, o, p); }) ||
          std::any_of(things.begin(), things.end(), [&](const Furnishing& thing) {
            return on_the_ground(thing) && stands_at(thing, p);
          });

@@ -29,6 +29,9 @@ MemoryWorld small() {
       "materials:\n  grit:\n    name: grit\n    role: drainage\n    facts:\n"
       "      - {from: book-1990, voids: 40 %, field_capacity: 5 %, porosity: 45 %}\n");
   put("mixes", "mixes: {}\n");
+  world.files["templates/placement.yaml"] =
+      "soft:\n  light: {weight: 1, why: a}\n  humidity: {weight: 0, why: a}\n"
+      "  habit: {weight: 0, why: a}\n  headroom: {weight: 0, why: a}\n";
   world.files["templates/tasks.yaml"] = "work: {}\ncare: {}\nreadiness: {}\n";
   world.files["templates/hazards.yaml"] = "hazards: {}\n";
   put("groups", "groups: {}\n");
