@@ -107,14 +107,14 @@ const Site* best_site(const Needs& needs, const std::vector<Site>& sites) {
 class Sieve {
  public:
   Sieve(const Build& build, const std::vector<Site>& sites, const ToChoose& wish)
-      : build_(build), sites_(sites), wish_(wish), suitable_(build) {}
+      : build_(build), sites_(sites), wish_(wish) {}
 
   // The reason to pass it over; otherwise the candidate is filled in.
   std::optional<Reason> passes(Candidate& candidate) {
     const PlantKind& kind = *candidate.kind;
-    const Verdict verdict = suitable_.verdict(kind);
-    if (verdict.worst == Weight::stop) return Reason{"stop", {{"rule", verdict.rule}}};
-    if (verdict.worst == Weight::caution) candidate.caution = verdict.rule;
+    const Verdict said = verdict(build_, kind);
+    if (said.worst == Weight::stop) return Reason{"stop", {{"rule", said.rule}}};
+    if (said.worst == Weight::caution) candidate.caution = said.rule;
     const Site* site = best_site(candidate.needs, sites_);
     if (!site) return Reason{"no-place", {}};
     if (const auto lack = lacking(candidate.needs, *site); !lack.empty()) return Reason{lack, {}};
@@ -140,7 +140,6 @@ class Sieve {
   const Build& build_;
   const std::vector<Site>& sites_;
   const ToChoose& wish_;
-  Suitable suitable_;
 };
 
 // Families by number, in the order of their names; a plant of unknown family is of its own.

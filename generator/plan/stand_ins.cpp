@@ -56,10 +56,9 @@ bool held(const Build& build, const std::string& species) {
 // What may go in at all, whatever it stands in for.
 std::vector<const PlantKind*> safe_plants(const Build& build) {
   std::vector<const PlantKind*> safe;
-  Suitable suitable(build);
   for (const PlantKind& kind : build.offered) {
     if (held(build, kind.facts.id)) continue;
-    const auto worst = suitable.verdict(kind).worst;
+    const auto worst = verdict(build, kind).worst;
     if (!worst || *worst == Weight::note) safe.push_back(&kind);
   }
   return safe;

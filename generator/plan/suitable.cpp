@@ -4,16 +4,10 @@
 
 namespace loamsheet {
 
-Verdict Suitable::verdict(const PlantKind& kind) {
-  PlantUse use;
-  use.facts = kind.facts, use.ppfd = kind.ppfd;
-  build_.plants.assign(1, std::move(use));
-  Verdict verdict;
-  for (const Finding& finding : plant_fit(build_)) {
-    if (verdict.worst && *verdict.worst <= finding.weight) continue;
-    verdict = {finding.weight, finding.rule};
-  }
-  return verdict;
+Verdict verdict(const Build& build, const PlantKind& kind) {
+  const Suitability found = suitability(build, kind.facts, Span{});
+  if (found.reasons.empty()) return {};
+  return {found.reasons.front().weight, found.reasons.front().rule};
 }
 
 }  // namespace loamsheet

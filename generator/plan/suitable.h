@@ -1,4 +1,5 @@
-// suitable: whether a plant may go in with the animals and into this kind of build.
+// suitable: whether a plant may go in with the animals and into this kind of build, wherever it
+// stands there.
 #pragma once
 #include <optional>
 #include <string>
@@ -13,14 +14,6 @@ struct Verdict {
   std::string rule;             // that says it
 };
 
-// Asks the rules of plant_fit() about one plant after the other.
-class Suitable {
- public:
-  explicit Suitable(const Build& build) : build_(build) {}
-  Verdict verdict(const PlantKind&);
-
- private:
-  Build build_;
-};
+Verdict verdict(const Build&, const PlantKind&);
 
 }  // namespace loamsheet
