@@ -31,9 +31,9 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   check_quote(c);
   check_life(c);
   check_hazardous(c);
+  check_record(c);
   check_sources(c);
   build.materials = c.materials.used();
-  check_record(c);
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(build), sink.take()};
 }

@@ -45,7 +45,7 @@ void check_stock(Checking&, const Stock&);
 void check_quote(Checking&);
 void check_climate(Checking&);        // room, lamps, heaters, misting, water
 void check_hazardous(Checking&);      // after the layers: materials that may harm
-void check_sources(Checking&);        // after life: what the facts rest on
+void check_sources(Checking&);        // after life and record: what the facts rest on
 void check_life(Checking&);           // after the enclosure: animals, plants, crew, amendments
 void check_record(Checking&);         // after life: what was replaced, taken on, and slipped
 

@@ -33,6 +33,7 @@ Outcome<Build> with_offer(Build build, const Catalogue& catalogue) {
   build.offered.clear();
   for (const std::string& id : catalogue.plants.ids()) {
     if (auto kind = taken(read_plant_kind(catalogue, id), sink)) {
+      name_sources(catalogue, build, kind->facts, sink);
       build.offered.push_back(std::move(*kind));
     }
   }

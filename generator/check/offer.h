@@ -11,6 +11,9 @@ namespace loamsheet {
 // A species by its id, with what its light class wants.
 Outcome<PlantKind> read_plant_kind(const Catalogue&, const std::string& id);
 
+// Adds the sources of a plant's facts to those of the build.
+void name_sources(const Catalogue&, Build&, const Plant&, Sink&);
+
 // Fills Build::offered with every plant of the catalogue, by id. Reading them all costs more than
 // most plans do, so it is done only where some are to be picked, or to stand in for others.
 Outcome<Build> with_offer(Build, const Catalogue&);

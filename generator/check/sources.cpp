@@ -1,18 +1,20 @@
 // The sources that the facts of a build rest on, so that findings can name them.
 #include "check/checking.h"
+#include "check/offer.h"
 
 namespace loamsheet {
 namespace {
 
 class Named {
  public:
-  explicit Named(Checking& c) : c_(c) {}
+  Named(const Catalogue& catalogue, Build& build, Sink& sink)
+      : catalogue_(catalogue), build_(build), sink_(sink) {}
 
   void take(const Origin& origin) {
-    if (!origin.published() || !c_.catalogue.sources.has(origin.name)) return;
-    if (c_.build.sources.contains(origin.name)) return;
-    if (auto source = taken(read_source(c_.catalogue, origin.name), c_.sink)) {
-      c_.build.sources[origin.name] = std::move(*source);
+    if (!origin.published() || !catalogue_.sources.has(origin.name)) return;
+    if (build_.sources.contains(origin.name)) return;
+    if (auto source = taken(read_source(catalogue_, origin.name), sink_)) {
+      build_.sources[origin.name] = std::move(*source);
     }
   }
 
@@ -22,7 +24,9 @@ class Named {
   }
 
  private:
-  Checking& c_;
+  const Catalogue& catalogue_;
+  Build& build_;
+  Sink& sink_;
 };
 
 void take(Named& named, const Animal& a) {
@@ -38,12 +42,18 @@ void take(Named& named, const Plant& p) {
 
 }  // namespace
 
+void name_sources(const Catalogue& catalogue, Build& build, const Plant& plant, Sink& sink) {
+  Named named(catalogue, build, sink);
+  take(named, plant);
+}
+
 void check_sources(Checking& c) {
-  Named named(c);
+  Named named(c.catalogue, c.build, c.sink);
   for (const auto& [kind, rule] : c.build.hazards) named.take(rule.origin);
   for (const HazardousMaterial& material : c.build.hazardous) named.take(material.hazard.origin);
   for (const KeptAnimal& kept : c.build.kept) take(named, kept.facts);
   for (const PlantUse& plant : c.build.plants) take(named, plant.facts);
+  for (const Replacement& replaced : c.build.replaced) take(named, replaced.by.facts);
   for (const CrewUse& crew : c.build.crew) named.facts(crew.facts.harasses);
 }
 
