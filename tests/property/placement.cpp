@@ -173,3 +173,46 @@ TEST_CASE("a small case scores within what trying all places gives, and never fa
     RC_ASSERT(found >= best * 95 / 100);
   });
 }
+
+TEST_CASE("one more site never lowers the bound") {
+  holds("bound", [] {
+    Drawn task = drawn_task();
+    RC_PRE(!task.sites.empty());
+    std::vector<Site> fewer = task.sites;
+    fewer.pop_back();
+    for (ToPlace& plant : task.plants) plant.fixed.reset();
+    RC_ASSERT(place(task.plants, fewer).bound <= place(task.plants, task.sites).bound);
+  });
+}
+
+TEST_CASE("a mirrored enclosure scores alike within the gap") {
+  holds("mirror", [] {
+    Drawn task = drawn_task();
+    std::vector<Site> mirrored = task.sites;
+    for (Site& site : mirrored) {
+      site.at.x = -site.at.x, site.across = 1 - site.across;
+    }
+    const Position lamp{450, 225, 900}, mirrored_lamp{-450, 225, 900};
+    const Placement here = place(task.plants, task.sites, lamp);
+    const Placement there = place(task.plants, mirrored, mirrored_lamp);
+    const long gap = std::max(here.bound - here.score, there.bound - there.score);
+    RC_ASSERT(std::abs(here.score - there.score) <= gap);
+  });
+}
+
+TEST_CASE(
+    "shade costs no plant more than all it has, and never lifts a score above that in the open") {
+  holds("shade", [] {
+    const Drawn task = drawn_task();
+    const Placement placed = place(task.plants, task.sites, Position{450, 225, 900});
+    for (size_t i = 0; i < task.plants.size(); ++i) {
+      if (!placed.chosen[i]) continue;
+      const Choice& choice = *placed.chosen[i];
+      RC_ASSERT(choice.light_left > 0 && choice.light_left <= 1);
+      RC_ASSERT(choice.score >= 0);
+      RC_ASSERT(choice.score <=
+                score(task.plants[i].needs, task.sites[static_cast<size_t>(choice.site)]));
+    }
+    RC_ASSERT(placed.score <= placed.bound);
+  });
+}

@@ -1,0 +1,113 @@
+// What is picked for ten animals, out of the whole catalogue, as a builder would read it: each
+// choices/NAME.yaml gives expected/choices/NAME.txt. LOAMSHEET_REWRITE=1 writes them anew, but
+// never where CI is set; read every one of them then.
+#include <catch2/catch.hpp>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <set>
+#include <sstream>
+
+#include "base/text.h"
+#include "compose/words.h"
+#include "job/job.h"
+#include "plan/choose_candidates.h"
+#include "world/world.h"
+
+using namespace loamsheet;
+
+namespace {
+
+namespace fs = std::filesystem;
+const fs::path folder = LOAMSHEET_SOURCE "/tests/golden";
+
+std::string slurp_text(const fs::path& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+std::string site_of(const PlacedPlant& plant) {
+  constexpr const char* kinds[] = {"floor", "pocket", "mount"};
+  const std::string on = plant.on.empty() ? "" : " (" + plant.on + ')';
+  return kinds[static_cast<int>(plant.site)] + on + ' ' + fixed(plant.at.x / 10, 0) + " across, " +
+         fixed(plant.at.y / 10, 0) + " back, " + fixed(plant.at.z / 10, 0) + " up";
+}
+
+std::string picked_lines(const Planned& p, const PickedPlant& picked) {
+  const PlacedPlant& placed = p.plan.planting->plants[static_cast<size_t>(picked.number - 1)];
+  std::string out = std::to_string(picked.number) + ". " + picked.common_name + " (" +
+                    picked.species + "), " + picked.role + "\n";
+  out += placed.placed ? "   " + site_of(placed) + ", fit " + fixed(placed.fit, 2) + '\n'
+                       : "   no place\n";
+  for (const Reason& why : placed.why) {
+    out += "   " + p.wording.say("planting.why." + why.name, worded(why.args)) + '\n';
+  }
+  return out;
+}
+
+std::string passed_lines(const Selection& selection) {
+  std::map<std::string, std::vector<std::string>> names;
+  for (const PassedOver& plant : selection.passed_over) {
+    std::string because = plant.because.name;
+    for (const auto& [slot, value] : plant.because.args) {
+      if (slot == "rule") because += ", " + std::get<std::string>(value);
+    }
+    names[because].push_back(plant.species);
+  }
+  std::string out = "\nPassed over\n";
+  for (const auto& [because, plants] : names) {
+    out += because + ": " + join(plants, ", ") + '\n';
+  }
+  return out;
+}
+
+std::string read_aloud(const Planned& p) {
+  std::string out = p.build.identity.title + '\n';
+  for (const Selection& selection : p.plan.selections) {
+    for (const PickedPlant& picked : selection.picked) out += picked_lines(p, picked);
+    out += "Roles that nothing fills: " + join(selection.empty_roles, ", ") + '\n';
+    out += passed_lines(selection);
+  }
+  return out;
+}
+
+void hold_rules(const Planned& p) {
+  for (const Selection& selection : p.plan.selections) {
+    std::set<std::string> stopped;
+    for (const PassedOver& plant : selection.passed_over) {
+      if (plant.because.name == "stop") stopped.insert(plant.species);
+    }
+    for (const PickedPlant& plant : selection.picked) CHECK_FALSE(stopped.contains(plant.species));
+    CHECK(static_cast<int>(selection.picked.size()) == selection.wanted);
+  }
+  for (const Finding& finding : p.plan.findings) {
+    const bool about_plant = finding.rule.starts_with("plant-") || finding.rule.starts_with("pin-");
+    INFO(finding.rule);
+    CHECK_FALSE((about_plant && finding.weight == Weight::stop));
+  }
+}
+
+}  // namespace
+
+TEST_CASE("ten animals in ten lines each have the plants that were read and found good") {
+  const auto world = real_world();
+  int read = 0;
+  for (const auto& file : fs::directory_iterator(folder / "choices")) {
+    const std::string name = file.path().stem().string();
+    INFO(name);
+    const auto planned = plan_spec(*world, file.path().string(), "");
+    INFO(render(planned.messages, nullptr));
+    REQUIRE(planned);
+    hold_rules(*planned.value);
+    const fs::path golden = folder / "expected/choices" / (name + ".txt");
+    const std::string now = read_aloud(*planned.value);
+    if (std::getenv("LOAMSHEET_REWRITE") && !std::getenv("CI")) {
+      std::ofstream(golden, std::ios::binary) << now;
+    }
+    CHECK(now == slurp_text(golden));
+    ++read;
+  }
+  CHECK(read == 10);
+}
