@@ -22,8 +22,7 @@ std::string text_of(const Known<std::string>& fact) {
   return fact ? fact->value : "";
 }
 
-std::string role_of(const PlantKind& kind, const Needs& needs) {
-  const std::string habit = text_of(kind.facts.habit);
+std::string role_of(const Needs& needs) {
   switch (needs.habit) {
     case Habit::moss:
       return "moss";
@@ -39,7 +38,7 @@ std::string role_of(const PlantKind& kind, const Needs& needs) {
     case Habit::low:
       break;
   }
-  return habit == "bromeliad" || habit == "orchid" || habit == "rosette" ? "focal" : "middle";
+  return needs.focal ? "focal" : "middle";
 }
 
 int role_number(const std::string& role) {
@@ -185,7 +184,7 @@ Candidates candidates(const Build& build, const std::vector<Site>& sites, const 
     PlantUse use;
     use.facts = kind.facts, use.ppfd = kind.ppfd;
     candidate.needs = needs_in(build, use);
-    candidate.role = role_of(kind, candidate.needs);
+    candidate.role = role_of(candidate.needs);
     if (auto reason = sieve.passes(candidate)) {
       found.passed_over.push_back({kind.facts.id, kind.facts.name, candidate.role, *reason});
       continue;

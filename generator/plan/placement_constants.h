@@ -42,6 +42,14 @@ inline constexpr Fraction damp_air{0.70};
 // Common practice.
 inline constexpr Millimetres full_drop{300}, near_support{60}, far_support{250};
 
+// A focal plant stands so far from the centre towards a side: about a third. Common practice.
+inline constexpr double focal_to_side = 0.35;
+
+// A plant this high hides a basking place that it stands before, and is worth so much there for
+// its habit. From memory.
+inline constexpr Millimetres hides_view{120};
+inline constexpr double view_share = 0.4;
+
 // Leaf area over the ground that a crown stands on, and the share of light that a layer of leaves
 // of that area as the ground takes on average. From memory.
 inline constexpr double leaf_area_index = 2.0, extinction = 0.6;

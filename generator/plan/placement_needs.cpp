@@ -55,6 +55,12 @@ Usual usual(Habit habit) {
   return {{100_mm, 200_mm}, 150_mm, 40_mm};
 }
 
+// A rosette or a flower draws the eye.
+bool shows_off(const Plant& plant) {
+  const std::string habit = plant.habit ? plant.habit->value : "";
+  return habit == "bromeliad" || habit == "orchid" || habit == "rosette";
+}
+
 bool led(Habit habit) {
   return habit == Habit::climber || habit == Habit::trailer;
 }
@@ -76,6 +82,7 @@ Needs needs_of(const PlantUse& use, const Enclosure& enclosure) {
   needs.habit = habit_of(plant);
   const Usual sizes = usual(needs.habit);
   needs.mountable = is(plant.mountable, true);
+  needs.focal = needs.habit == Habit::low && shows_off(plant);
   needs.dry = is<std::string>(plant.moisture, "dry");
   needs.wet = is<std::string>(plant.moisture, "wet") || is<std::string>(plant.moisture, "moist");
   needs.height = plant.height ? plant.height->value : sizes.height;

@@ -16,6 +16,7 @@ enum class Habit { climber, trailer, creeper, moss, epiphyte, low, tall };
 struct Needs {
   Habit habit = Habit::low;
   bool mountable = false;
+  bool focal = false;                // a plant to look at
   bool dry = false, wet = false;     // what its roots want
   Range<Millimetres> height;         // mature; from zero for what is led or trimmed to fit
   Millimetres spread;                // mature, as the enclosure lets it grow

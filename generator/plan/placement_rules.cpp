@@ -52,9 +52,34 @@ double tall_fit(const Site& site) {
   return 0.3 + 0.7 * share(std::max(site.back, to_side(site)));
 }
 
+// Off the centre, a third of the way to a side, neither at the back nor in front.
+double focal_fit(const Site& site) {
+  const double off = std::abs(to_side(site) - constants::focal_to_side);
+  return 1 - 0.6 * share(off) - 0.4 * share(std::abs(2 * site.back - 1));
+}
+
 // In the middle ground, neither hidden behind tall plants nor in front of creepers.
 double low_fit(const Site& site) {
   return 1 - std::abs(share(site.back) - 0.4);
+}
+
+double shape_fit(const Needs& needs, const Site& site) {
+  switch (needs.habit) {
+    case Habit::climber:
+      return climber_fit(site);
+    case Habit::trailer:
+      return 0.2 + 0.8 * share(site.drop / full_drop);
+    case Habit::creeper:
+    case Habit::moss:
+      return creeper_fit(site);
+    case Habit::epiphyte:
+      return epiphyte_fit(site);
+    case Habit::tall:
+      return tall_fit(site);
+    case Habit::low:
+      break;
+  }
+  return needs.focal ? focal_fit(site) : low_fit(site);
 }
 
 }  // namespace
@@ -99,22 +124,8 @@ double humidity_fit(const Needs& needs, const Site& site) {
 }
 
 double habit_fit(const Needs& needs, const Site& site) {
-  switch (needs.habit) {
-    case Habit::climber:
-      return climber_fit(site);
-    case Habit::trailer:
-      return 0.2 + 0.8 * share(site.drop / full_drop);
-    case Habit::creeper:
-    case Habit::moss:
-      return creeper_fit(site);
-    case Habit::epiphyte:
-      return epiphyte_fit(site);
-    case Habit::tall:
-      return tall_fit(site);
-    case Habit::low:
-      break;
-  }
-  return low_fit(site);
+  const bool in_view = site.before_basking && needs.height.high >= constants::hides_view;
+  return shape_fit(needs, site) * (in_view ? constants::view_share : 1);
 }
 
 double headroom_fit(const Needs& needs, const Site& site) {

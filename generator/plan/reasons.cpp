@@ -72,6 +72,7 @@ const char* habit_name(Habit habit) {
 
 Reason habit_reason(const Needs& needs, const Site& site) {
   const bool kept = habit_fit(needs, site) >= well_kept;
+  if (kept && needs.focal) return {"focal-off-centre", {}};
   return {kept ? habit_name(needs.habit) : "habit-yields", {{"drop", site.drop}}};
 }
 

@@ -61,6 +61,13 @@ double ceiling_over(const Build& build, const Position& at) {
   return ceiling;
 }
 
+bool before_basking(const Build& build, const Position& at) {
+  return std::any_of(build.furnishings.begin(), build.furnishings.end(), [&](const Furnishing& f) {
+    const double half = std::max({f.width.v, f.diameter.v, constants::unsized_thing.v}) / 2;
+    return f.kind == "basking-spot" && at.y < f.at.y && std::abs(at.x - f.at.x) < half;
+  });
+}
+
 Site site_at(const Surroundings& s, SiteKind kind, const Position& at, const std::string& on) {
   const double ground = ground_at(s, at.y), height = s.build.enclosure.height.v;
   Site site;
@@ -71,6 +78,7 @@ Site site_at(const Surroundings& s, SiteKind kind, const Position& at, const std
       std::max(0.0, std::min({at.x - s.box.left, s.box.right - at.x, s.back_wall - at.y}))};
   site.across = s.box.width() > 0 ? (at.x - s.box.left) / s.box.width() : 0;
   site.back = s.box.height() > 0 ? (at.y - s.box.bottom) / s.box.height() : 0;
+  site.before_basking = before_basking(s.build, at);
   site.up = height > ground ? site.drop.v / (height - ground) : 0;
   return site;
 }

@@ -22,6 +22,7 @@ struct Site {
   Millimetres support;          // to the nearest of back and side walls
   double across = 0, back = 0;  // place in the box: 0 left, 1 right; 0 front, 1 back
   double up = 0;                // 0 at the ground, 1 at the top
+  bool before_basking = false;  // between the front and a basking place
   LightAt light;
   Range<Fraction> humidity;
 };

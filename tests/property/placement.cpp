@@ -196,7 +196,8 @@ TEST_CASE("a mirrored enclosure scores alike within the gap") {
     const Placement here = place(task.plants, task.sites, lamp);
     const Placement there = place(task.plants, mirrored, mirrored_lamp);
     const long gap = std::max(here.bound - here.score, there.bound - there.score);
-    RC_ASSERT(std::abs(here.score - there.score) <= gap);
+    const long rounding = 4 * static_cast<long>(task.plants.size());
+    RC_ASSERT(std::abs(here.score - there.score) <= gap + rounding);
   });
 }
 
