@@ -2,6 +2,7 @@
 
 #include <libical/ical.h>
 
+#include <algorithm>
 #include <ctime>
 #include <memory>
 #include <vector>
@@ -98,6 +99,20 @@ std::vector<Event> events(const Input& in) {
   return all;
 }
 
+// A later revision replaces an earlier one by its sequence (RFC 5545, 3.8.7.4): A is 0, Z 25, AA 26;
+// a revision in figures counts by itself.
+int sequence(const std::string& revision) {
+  constexpr int most = 1'000'000;
+  int letters = 0, figures = 0;
+  for (const char c : revision) {
+    const bool figure = c >= '0' && c <= '9';
+    const bool letter = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+    if (figure) figures = std::min(most, figures * 10 + (c - '0'));
+    if (letter) letters = std::min(most, letters * 26 + (c & 31));
+  }
+  return std::max(0, letters - 1) + figures;
+}
+
 // The end of an all-day event is the day after it (RFC 5545, 3.6.1).
 Component event_component(const Input& in, const Event& event) {
   const std::string uid = in.build.identity.reference + '-' + event.task + "@loamsheet";
@@ -105,6 +120,7 @@ Component event_component(const Input& in, const Event& event) {
   const auto add = [&](icalproperty* p) { icalcomponent_add_property(component.get(), p); };
   add(icalproperty_new_uid(uid.c_str()));
   add(icalproperty_new_dtstamp(in.stamp));
+  add(icalproperty_new_sequence(sequence(in.build.identity.revision)));
   add(icalproperty_new_dtstart(all_day(event.on)));
   add(icalproperty_new_dtend(all_day(plus_days(event.on, 1))));
   add(icalproperty_new_summary(event.title.c_str()));

@@ -95,6 +95,7 @@ TEST_CASE("milestones stand alone, a day's other work together; the end is the d
         "BEGIN:VEVENT\r\n"
         "UID:TT-0142-planting-0@loamsheet\r\n"
         "DTSTAMP:20231114T221320Z\r\n"
+        "SEQUENCE:0\r\n"
         "DTSTART;VALUE=DATE:20261231\r\n"
         "DTEND;VALUE=DATE:20270101\r\n"
         "SUMMARY:Planting: Fern ravine\r\n"
@@ -104,6 +105,7 @@ TEST_CASE("milestones stand alone, a day's other work together; the end is the d
         "BEGIN:VEVENT\r\n"
         "UID:TT-0142-day-0@loamsheet\r\n"
         "DTSTAMP:20231114T221320Z\r\n"
+        "SEQUENCE:0\r\n"
         "DTSTART;VALUE=DATE:20261231\r\n"
         "DTEND;VALUE=DATE:20270101\r\n"
         "SUMMARY:Water 3 cups\\; Trim: Fern ravine\r\n"
@@ -113,6 +115,7 @@ TEST_CASE("milestones stand alone, a day's other work together; the end is the d
         "BEGIN:VEVENT\r\n"
         "UID:TT-0142-animal-0@loamsheet\r\n"
         "DTSTAMP:20231114T221320Z\r\n"
+        "SEQUENCE:0\r\n"
         "DTSTART;VALUE=DATE:20270130\r\n"
         "DTEND;VALUE=DATE:20270131\r\n"
         "SUMMARY:Animal\\, not before\\; one: Fern ravine\r\n"
@@ -143,6 +146,9 @@ TEST_CASE("folding never splits a character of more than one octet") {
 TEST_CASE("a task keeps its UID in every revision, and no two share one") {
   const auto uids = lines_with(made("x", "A"), "UID:");
   CHECK(uids == lines_with(made("y", "B"), "UID:"));
+  CHECK(lines_with(made("y", "B"), "SEQUENCE:").contains("SEQUENCE:1\r"));
+  CHECK(lines_with(made("y", "AA"), "SEQUENCE:").contains("SEQUENCE:26\r"));
+  CHECK(lines_with(made("y", "12"), "SEQUENCE:").contains("SEQUENCE:12\r"));
   CHECK(std::set<std::string>(uids.begin(), uids.end()).size() == uids.size());
 }
 
