@@ -99,8 +99,8 @@ std::vector<Event> events(const Input& in) {
   return all;
 }
 
-// A later revision replaces an earlier one by its sequence (RFC 5545, 3.8.7.4): A is 0, Z 25, AA 26;
-// a revision in figures counts by itself.
+// A later revision replaces an earlier one by its sequence (RFC 5545, 3.8.7.4): A is 0, Z 25, AA
+// 26; a revision in figures counts by itself.
 int sequence(const std::string& revision) {
   constexpr int most = 1'000'000;
   int letters = 0, figures = 0;
