@@ -90,7 +90,8 @@ std::vector<long> prices(const Build& build, const std::vector<PackKind>& packs,
 // Why a plant's best place will not do for it to be picked; empty: it will.
 std::string lacking(const Needs& needs, const Site& site) {
   if (light_fit(needs, site) < least_kept) return "light";
-  return humidity_fit(needs, site) < least_kept ? "humidity" : "";
+  if (humidity_fit(needs, site) < least_kept) return "humidity";
+  return habit_fit(needs, site) < least_kept ? "habit" : "";
 }
 
 const Site* best_site(const Needs& needs, const std::vector<Site>& sites) {

@@ -139,6 +139,7 @@ TEST_CASE("every condition, slot and amount that a rule may name is worked out")
   other.furnishings.push_back(branch);
   other.identity.moved = true;
   other.identity.moves_on = plus_days(other.identity.plant_on, 20);
+  other.replaced.push_back({1, {}, other.identity.plant_on, {}});
   all.push_back(other);
   for (const std::string& name : task_conditions()) {
     INFO(name);
