@@ -40,7 +40,8 @@ TEST_CASE("a reader from Debian takes the calendar of every example") {
     if (file.path().extension() != ".ics") continue;
     ++calendars;
     const std::string script = (tree::root / "tests/rules/read_calendar.py").string();
-    const std::string said = heard_from("python3 '" + script + "' '" + file.path().string() + "'");
+    const std::string said =
+        heard_from("/usr/bin/python3 '" + script + "' '" + file.path().string() + "'");
     INFO(file.path().filename() << ": " << said);
     CHECK(std::atoi(said.c_str()) > 30);
   }
