@@ -11,7 +11,7 @@ struct Pickable {
   int role = 0;  // offers of one role stand together, and in it those of one family
   int family = 0;
   long worth = 0;           // millionths, of the first; negative: taken only to make up the number
-  std::vector<long> price;  // cents, of so many more: price[0] is that of one
+  std::vector<long> price;  // as Money counts, of so many more: price[0] is that of one
 };
 
 // What it is worth to have a role filled, and how many plants in it are enough: each beyond them
@@ -23,7 +23,7 @@ struct RoleWorth {
 
 struct Wish {
   int count = 1;
-  std::optional<long> budget;  // cents
+  std::optional<long> budget;  // as Money counts
 };
 
 // A second plant of a species is worth half of the first, a third a quarter, and so on; a second

@@ -24,7 +24,7 @@ std::vector<Site> lit_sites(const Build& build, const LayersPlan& layers) {
 
 Wish wish_of(const ToChoose& wanted) {
   Wish wish{wanted.count, std::nullopt};
-  if (wanted.budget) wish.budget = std::lround(*wanted.budget * 100);
+  if (wanted.budget) wish.budget = std::lround(*wanted.budget * money_parts);
   return wish;
 }
 
@@ -137,7 +137,7 @@ Reason why(const Candidate& candidate, int count) {
 Reason beaten(const Candidate& candidate, const ToChoose& wanted) {
   if (!candidate.caution.empty()) return {"caution", {{"rule", candidate.caution}}};
   const bool dear = wanted.budget && !candidate.offer.price.empty() &&
-                    static_cast<double>(candidate.offer.price[0]) > *wanted.budget * 100;
+                    static_cast<double>(candidate.offer.price[0]) > *wanted.budget * money_parts;
   if (dear) return {"too-dear", {}};
   if (candidate.offer.price.empty()) return {"no-room", {}};
   return {"beaten", {{"fit", Fraction{candidate.fit}}}};
@@ -151,7 +151,7 @@ struct Taking {
 
 void add_picked(const Taking& all, Selection& selection, std::vector<PlantUse>& plants) {
   bool priced = true;
-  long cents = 0;
+  long parts = 0;
   for (size_t i = 0; i < all.some.size(); ++i) {
     const Candidate& candidate = all.some[i];
     if (all.taken[i] == 0) {
@@ -163,7 +163,7 @@ void add_picked(const Taking& all, Selection& selection, std::vector<PlantUse>& 
     for (int n = 0; n < all.taken[i]; ++n) {
       const long now = candidate.offer.price[static_cast<size_t>(n)];
       const auto price =
-          candidate.priced ? std::optional(double(now - before) / 100) : std::nullopt;
+          candidate.priced ? std::optional(double(now - before) / money_parts) : std::nullopt;
       selection.picked.push_back({0,
                                   candidate.kind->facts.id,
                                   candidate.kind->facts.name,
@@ -173,9 +173,9 @@ void add_picked(const Taking& all, Selection& selection, std::vector<PlantUse>& 
       plants.push_back(picked_use(candidate, all.wanted.where));
       before = now;
     }
-    cents += before, priced = priced && candidate.priced;
+    parts += before, priced = priced && candidate.priced;
   }
-  if (priced) selection.cost = static_cast<double>(cents) / 100;
+  if (priced) selection.cost = static_cast<double>(parts) / money_parts;
 }
 
 std::vector<std::string> roles_without(const std::vector<PickedPlant>& picked) {

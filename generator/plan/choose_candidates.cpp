@@ -52,19 +52,19 @@ std::vector<PackKind> packs_of(const Build& build, const std::string& species, b
   for (const StockedPack& pack : build.stock.value_or(std::vector<StockedPack>{})) {
     if (pack.item != species || pack.unit != "piece" || pack.on_hand <= 0) continue;
     priced = priced && pack.price.has_value();
-    packs.push_back({pack.size, pack.price.value_or(0), pack.on_hand});
+    packs.push_back({pack.size, pack.price.value_or(Money{}), pack.on_hand});
   }
   return packs;
 }
 
-std::optional<long> cents_of(int count, const std::vector<PackKind>& packs) {
+std::optional<long> price_of(int count, const std::vector<PackKind>& packs) {
   const auto cover = cheapest_cover(count, packs);
   if (!cover) return std::nullopt;
-  long cents = 0;
+  long parts = 0;
   for (size_t i = 0; i < packs.size(); ++i) {
-    cents += (*cover)[i] * std::lround(packs[i].price * 100);
+    parts += (*cover)[i] * packs[i].price.v;
   }
-  return cents;
+  return parts;
 }
 
 int already_used(const Build& build, const std::string& species) {
@@ -78,11 +78,11 @@ std::vector<long> prices(const Build& build, const std::vector<PackKind>& packs,
                          const std::string& species, int count) {
   std::vector<long> prices;
   const int used = already_used(build, species);
-  const auto before = cents_of(used, packs);
+  const auto before = price_of(used, packs);
   for (int n = 1; before && n <= count; ++n) {
-    const auto cents = cents_of(used + n, packs);
-    if (!cents) break;
-    prices.push_back(*cents - *before);
+    const auto parts = price_of(used + n, packs);
+    if (!parts) break;
+    prices.push_back(*parts - *before);
   }
   return prices;
 }

@@ -13,6 +13,9 @@ namespace loamsheet {
 // The roles of a good planting, and last that of plants with a caution, which only make up the
 // number.
 inline constexpr int reserve_role = 7;
+
+// Prices are counted as Money is: in ten-thousandths.
+inline constexpr double money_parts = 10'000;
 const std::vector<std::string>& role_names();
 
 // What a role is worth among so many plants.

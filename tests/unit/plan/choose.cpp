@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <set>
 
 #include "living.h"
@@ -41,7 +42,8 @@ Build choosing(int count) {
 StockedPack pot(const std::string& id, double price, int on_hand) {
   StockedPack pack;
   pack.item = id, pack.unit = "piece";
-  pack.size = 1, pack.price = price, pack.on_hand = on_hand;
+  pack.size = 1, pack.on_hand = on_hand;
+  pack.price = Money{std::lround(price * 10000)};
   return pack;
 }
 
