@@ -21,6 +21,7 @@
 #include "check/layers.h"
 #include "check/life.h"
 #include "check/quote.h"
+#include "check/standing.h"
 #include "check/stock.h"
 
 namespace loamsheet {
@@ -54,20 +55,6 @@ struct Print {
   std::string language = "en";
 };
 
-// A solid thing that takes up room in the layers because it stands on the base.
-struct Standing {
-  std::string id;
-  Point at;
-  SquareMetres base;
-  Millimetres height;
-  std::optional<Kilograms> mass;
-  bool on_base = false;
-  Span where;
-  std::string kind{};   // as of its furnishing
-  bool tube = false;    // lies on its side, so its height is its diameter
-  bool filled = false;  // a tube that the layers fill takes up no room
-};
-
 // Where the constants of a material that the spec states are from.
 struct OwnMaterial {
   std::string id, from;
@@ -92,7 +79,7 @@ struct Build {
   std::optional<WaterArea> water_area;
   std::vector<Standing> standing;
   std::vector<Furnishing> furnishings;  // all of them, also what stands
-  std::vector<KeptAnimal> kept;  // the animals, with their facts
+  std::vector<KeptAnimal> kept;         // the animals, with their facts
   std::vector<PlantUse> plants;
   std::vector<ToChoose> to_choose;    // plants that are not yet among those above
   std::vector<PlantKind> offered;     // the catalogue's plants, when some of them are wanted
@@ -108,7 +95,7 @@ struct Build {
   std::string water_source;  // as typed; "?" when not known; may be empty
   Span water_source_at;
   std::optional<Range<Litres>> measured_loss;  // of water, a day; a reading beats the model
-  SoftWeights soft;  // of the soft rules of placement
+  SoftWeights soft;                            // of the soft rules of placement
   std::vector<HazardousMaterial> hazardous;
   HazardRules hazards;                    // how much each hazard weighs
   std::map<std::string, Source> sources;  // that facts of animals, plants and hazards name
@@ -120,7 +107,6 @@ struct Build {
   std::optional<QuoteTerms> quote;
   std::vector<UnknownInput> unknowns;
   std::vector<Assumed> assumed;
-  std::vector<NotUsedYet> not_used;
 };
 
 }  // namespace loamsheet

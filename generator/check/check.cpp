@@ -16,7 +16,6 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   build.hazards = catalogue.hazards;
   build.soft = catalogue.soft;
   build.assumed = assumed_values(root);
-  build.not_used = not_used(root);
   build.unknowns = unknown_inputs(root);
   Checking c{root, catalogue, {catalogue, sink}, catalogue.mixes, build, sink};
   check_identity(c);

@@ -1,7 +1,6 @@
 #include "check/defaults.h"
 
 #include <algorithm>
-#include <set>
 
 #include "base/text.h"
 #include "read/quantity.h"
@@ -105,21 +104,7 @@ void list_assumed(const Node& node, std::vector<Assumed>& out) {
     return;
   }
   const std::string origin = origin_of(node);
-  const bool counts = origin != from_default || !node.key->has(flag::not_yet);
-  if (!origin.empty() && counts) out.push_back({node.path, typed_of(node), origin});
-}
-
-void list_not_used(const Node& node, std::set<std::string_view>& seen,
-                   std::vector<NotUsedYet>& out) {
-  if (node.origin == from_default) return;
-  if (node.key && node.key->has(flag::not_yet)) {
-    if (seen.insert(node.key->path).second) {
-      out.push_back({std::string(node.key->path), node.name.line > 0 ? node.name : node.where});
-    }
-    return;
-  }
-  for (const auto& [name, child] : node.entries) list_not_used(child, seen, out);
-  for (const Node& child : node.items) list_not_used(child, seen, out);
+  if (!origin.empty()) out.push_back({node.path, typed_of(node), origin});
 }
 
 void list_unknown(const Node& node, std::vector<UnknownInput>& out) {
@@ -127,8 +112,7 @@ void list_unknown(const Node& node, std::vector<UnknownInput>& out) {
     // One choice of a profile is no range: what is not known may be any of them.
     const Node* stated = node.key->kind == Kind::choice ? nullptr : node.shadowed.get();
     out.push_back({node.path, node.where, stated ? stated->origin : "catalogue",
-                   stated ? stated->typed : std::string(node.key->unknown),
-                   !node.key->has(flag::not_yet)});
+                   stated ? stated->typed : std::string(node.key->unknown)});
   }
   for (const auto& [name, child] : node.entries) list_unknown(child, out);
   for (const Node& child : node.items) list_unknown(child, out);
@@ -144,13 +128,6 @@ void fill_defaults(Node& root) {
 std::vector<Assumed> assumed_values(const Node& root) {
   std::vector<Assumed> out;
   for (const auto& [name, child] : root.entries) list_assumed(child, out);
-  return out;
-}
-
-std::vector<NotUsedYet> not_used(const Node& root) {
-  std::set<std::string_view> seen;
-  std::vector<NotUsedYet> out;
-  for (const auto& [name, child] : root.entries) list_not_used(child, seen, out);
   return out;
 }
 

@@ -13,11 +13,8 @@ inline constexpr const char* from_default = "default";
 // Adds every absent key that has a default value and belongs where it is absent.
 void fill_defaults(Node& root);
 
-// The values that the spec did not state itself: from profiles, and defaults that count already.
+// The values that the spec did not state itself: from profiles, and defaults.
 std::vector<Assumed> assumed_values(const Node& root);
-
-// The keys that are read but of which nothing is made yet, each at the highest such key, once.
-std::vector<NotUsedYet> not_used(const Node& root);
 
 // Every "?" with the range that stands in for it.
 std::vector<UnknownInput> unknown_inputs(const Node& root);

@@ -141,7 +141,7 @@ std::string of(const Standing& s) {
 }
 
 std::string of(const UnknownInput& u) {
-  return "unknown " + u.key + ' ' + u.shown + " from " + u.from + (u.used ? "\n" : " (not used)\n");
+  return "unknown " + u.key + ' ' + u.shown + " from " + u.from + '\n';
 }
 
 }  // namespace
@@ -162,7 +162,6 @@ std::string dump(const Build& b) {
   for (const auto& u : b.unknowns) out += of(u);
   for (const auto& a : b.assumed)
     out += "assumed " + a.key + ' ' + a.value + " from " + a.from + '\n';
-  for (const auto& n : b.not_used) out += line("not-used", n.key);
   return out;
 }
 

@@ -19,17 +19,11 @@ struct UnknownInput {
   Span where;
   std::string from;   // whose range stands in: a profile with its revision, or "catalogue"
   std::string shown;  // that range in words of the spec: "dry–damp", "35–60 %"
-  bool used = true;   // false: nothing is computed from this key yet
 };
 
 // A value that the spec did not state itself.
 struct Assumed {
   std::string key, value, from;  // from: "humid-sloped, revision 2" or "default" or "catalogue"
-};
-
-struct NotUsedYet {
-  std::string key;
-  Span where;
 };
 
 }  // namespace loamsheet

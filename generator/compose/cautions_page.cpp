@@ -9,8 +9,6 @@
 namespace loamsheet {
 namespace {
 
-constexpr const char* not_used_rule = "not-used-yet";
-
 std::string place(const ComposeInput& in, const Span& where) {
   if (where.line == 0) return "";
   const auto slash = where.file.find_last_of('/');
@@ -39,23 +37,13 @@ void add_findings(const ComposeInput& in, std::vector<Block>& blocks) {
                    {w.say("cautions.what"), false, 6},
                    {w.say("cautions.source"), false, 2}};
   for (const auto& f : speak(in.plan.findings, in.build, w)) {
-    if (f.rule != not_used_rule) table.rows.push_back(finding_row(in, f));
+    table.rows.push_back(finding_row(in, f));
   }
   if (table.rows.empty()) {
     blocks.push_back(Paragraph{plain(w.say("cautions.nothing-found")), false});
   } else {
     blocks.push_back(std::move(table));
   }
-}
-
-void add_not_used(const ComposeInput& in, std::vector<Block>& blocks) {
-  std::vector<std::string> keys;
-  for (const auto& key : in.build.not_used) keys.push_back(key.key);
-  if (keys.empty()) return;
-  const Wording& w = in.wording;
-  blocks.push_back(Heading{2, w.say("cautions.not-used-heading")});
-  blocks.push_back(
-      Paragraph{plain(w.say("cautions.not-used", {{"keys", listed(w, keys)}})), false});
 }
 
 // Assumed values by where they are from, then by the group of their key, each in the order of the
@@ -175,7 +163,6 @@ Part cautions_page(const ComposeInput& in) {
   add_findings(in, part.blocks);
   add_safety(in, part.blocks);
   add_assumed(in, part.blocks);
-  add_not_used(in, part.blocks);
   add_works(in, part.blocks);
   add_own_materials(in, part.blocks);
   return part;

@@ -58,7 +58,8 @@ void add_build_sheet(const ComposeInput& in, std::vector<Part>& parts) {
 }  // namespace
 
 const std::vector<std::string>& part_names() {
-  static const std::vector<std::string> names{"build", "quote", "calendar", "care", "record", "cautions"};
+  static const std::vector<std::string> names{"build", "quote",  "calendar",
+                                              "care",  "record", "cautions"};
   return names;
 }
 

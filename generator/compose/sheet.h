@@ -112,8 +112,7 @@ struct Part {
 struct Sheet {
   std::string title, author, subject, language;  // document metadata
   std::string running_left, running_right;       // head of every page: reference, revision
-  std::string page_of;                           // "Page {page} of {pages}"
-  std::string foot;                              // foot of every page
+  std::string page_of, foot;                     // of every page: "Page {page} of {pages}"
   bool letter = false;
   std::vector<Part> parts;
 };

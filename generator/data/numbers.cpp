@@ -83,10 +83,9 @@ Json numbers(const PlannedBuild& p) {
   if (plan.upkeep) add_upkeep(*plan.upkeep, j["water"]);
   if (plan.air) j["air"] = air_json(*plan.air);
   if (plan.heat) j["heat"] = heat_json(*plan.heat);
-  if (plan.planting) {
-    j["plants"] = plants_json(*plan.planting, p.wording);
-    j["placement"] = placement_json(*plan.planting);
-  }
+  const PlantingPlan planting = plan.planting.value_or(PlantingPlan{});
+  j["plants"] = plants_json(planting, p.wording);
+  j["placement"] = plan.planting ? placement_json(planting) : Json(nullptr);
   if (!plan.selections.empty()) j["choice"] = selections_json(plan.selections, p.wording);
   if (!p.build.replaced.empty()) j["replaced"] = replaced_json(p.build);
   j["order"] = order_json(p);

@@ -39,9 +39,6 @@ Found input_findings(const Build& build) {
                      unknown.where,
                      {{"input", unknown.key}, {"range", unknown.shown}, {"from", unknown.from}}});
   }
-  for (const NotUsedYet& key : build.not_used) {
-    found.push_back({Weight::note, "not-used-yet", key.where, {{"key", key.key}}});
-  }
   return found;
 }
 

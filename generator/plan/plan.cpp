@@ -43,8 +43,7 @@ WaterPlan plan_water(const Build& build, const Decisions& decisions) {
 
 bool depends_on_unknown(const Build& build, const Decisions& decisions) {
   for (size_t i = 0; i < build.unknowns.size(); ++i) {
-    // What nothing is worked out from yet cannot be shown not to matter.
-    if (!build.unknowns[i].used || matters(build, decisions, i)) return true;
+    if (matters(build, decisions, i)) return true;
     if (air_depends_on(build, static_cast<int>(i))) return true;
   }
   return false;

@@ -59,9 +59,8 @@ enum : unsigned {
   range_ok = 2,     // "17-26 °C" or [17 °C, 26 °C]
   unknown_ok = 4,   // "?" may be written
   profile_ok = 8,   // a profile may set it
-  not_yet = 16,     // read and checked, but nothing is made of it yet
-  name = 32,        // the item's name inside its list: must be unique there; lists merge by it
-  short_form = 64,  // an item may be "3 ficus-pumila": its count and species
+  name = 16,        // the item's name inside its list: must be unique there; lists merge by it
+  short_form = 32,  // an item may be "3 ficus-pumila": its count and species
 };
 }
 

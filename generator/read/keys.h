@@ -19,8 +19,6 @@ std::span<const Key> profile_keys();
 
 // Flags that come together in the tables.
 inline constexpr unsigned shared = flag::profile_ok;
-inline constexpr unsigned later = flag::not_yet;
-inline constexpr unsigned shared_later = flag::profile_ok | flag::not_yet;
 inline constexpr unsigned needed = flag::required;
 inline constexpr unsigned open_ok = flag::unknown_ok;
 

@@ -133,7 +133,7 @@ constexpr std::array rows{
         .example = "{kind: panel, power: 40 W, thermostat: yes}"},
     Key{.path = "heaters[].kind",
         .kind = Kind::choice,
-        .flags = needed | shared_later,
+        .flags = needed | shared,
         .choices = "panel|mat|cable|emitter",
         .help = "The kind of heater.",
         .example = "panel"},

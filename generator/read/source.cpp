@@ -80,7 +80,8 @@ Span SourceText::span(size_t begin, size_t end) const {
   const std::string_view shown = line_at(begin);
   const size_t stop = std::clamp(end, begin, std::max(begin, starts_[line] + shown.size()));
   const int before = code_points_before(begin);
-  return {file_, static_cast<int>(line) + first_line_, before - code_points_before(starts_[line]) + 1,
+  return {file_, static_cast<int>(line) + first_line_,
+          before - code_points_before(starts_[line]) + 1,
           std::max(1, code_points_before(stop) - before)};
 }
 

@@ -11,8 +11,8 @@ namespace loamsheet {
 
 class SourceText {
  public:
-  // `text` must outlive the source; it starts on line `first_line` of the file. A byte order mark is
-  // left out of all positions.
+  // `text` must outlive the source; it starts on line `first_line` of the file. A byte order mark
+  // is left out of all positions.
   SourceText(std::string file, std::string_view text, int first_line = 1);
 
   const std::string& file() const { return file_; }

@@ -104,7 +104,7 @@ Build with_drawn_unknowns(Build build) {
     auto& moisture = part.bulk.moisture_as_placed;
     moisture.range = {share(0, 30), share(30, 60)};
     moisture.unknown = static_cast<int>(build.unknowns.size());
-    build.unknowns.push_back({part.bulk.material, {}, "catalogue", "dry–damp", true});
+    build.unknowns.push_back({part.bulk.material, {}, "catalogue", "dry–damp"});
   }
   return build;
 }

@@ -14,12 +14,6 @@ const Assumed* assumed(const Build& b, const std::string& key) {
   return at == b.assumed.end() ? nullptr : &*at;
 }
 
-std::vector<std::string> unused(const Build& b) {
-  std::vector<std::string> keys;
-  for (const auto& n : b.not_used) keys.push_back(n.key);
-  return keys;
-}
-
 }  // namespace
 
 TEST_CASE("an opening's free area is its area through the open share of its mesh") {
@@ -151,7 +145,6 @@ TEST_CASE("placed '?' lies between dry and damp, one unknown for all parts") {
   CHECK(b.unknowns[0].key == "layers.substrate.placed");
   CHECK(b.unknowns[0].shown == "dry–damp");
   CHECK(b.unknowns[0].from == "catalogue");
-  CHECK(b.unknowns[0].used);
   for (const auto& part : b.layers.substrate.parts) {
     CHECK(part.bulk.moisture_as_placed.unknown == 0);
     CHECK(part.bulk.moisture_as_placed.range.low < part.bulk.moisture_as_placed.range.high);
@@ -178,7 +171,6 @@ TEST_CASE("an unknown room stands for the profile's range") {
   REQUIRE(b.unknowns.size() == 2);
   CHECK(b.unknowns[0].shown == "10–35 °C");
   CHECK(b.unknowns[0].from == "attic, revision 3");
-  CHECK(b.unknowns[0].used);
   CHECK(b.room.temperature.range == Range<Celsius>{{10}, {35}});
   CHECK(b.unknowns[1].shown == "20–70 %");
   CHECK(b.unknowns[1].from == "catalogue");
@@ -197,14 +189,6 @@ TEST_CASE("values of profiles and defaults are listed with whom they are from") 
   CHECK(b.identity.revision == "A");
   CHECK_FALSE(assumed(b, "build.slip"));  // nothing is made of it yet
   CHECK_FALSE(assumed(b, "layers.drainage.depth"));
-}
-
-TEST_CASE("keys of which nothing is made yet are named once, at the highest") {
-  const Build b = built(example_spec +
-                        "accept:\n"
-                        "  - {rule: lift-too-heavy, by: bench 2, reason: gear at hand}\n"
-                        "  - {rule: tap-water, by: bench 2, reason: soft here}\n");
-  CHECK(unused(b) == std::vector<std::string>{"accept"});
 }
 
 TEST_CASE("the first animal says which rules the build follows") {

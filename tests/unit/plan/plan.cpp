@@ -20,12 +20,6 @@ TEST_CASE("an unknown that moves nothing leaves the plan cleared") {
   CHECK(make_plan(with_unknown_moisture(box_build(), 0.30, 0.60)).status == Status::cleared);
 }
 
-TEST_CASE("an unknown that nothing is worked out from cannot be shown not to matter") {
-  Build build = box_build();
-  build.unknowns.push_back({"water_source", {}, "default", "any", false});
-  CHECK(make_plan(build).status == Status::provisional);
-}
-
 TEST_CASE("a stop outweighs an unknown") {
   Build build = with_unknown_moisture(box_build(), 0.05, 0.25);
   build.layers.drainage.outlet = "port";
@@ -92,7 +86,6 @@ TEST_CASE("a raised floor is pulled by its area") {
 
 TEST_CASE("the plan of a box, whole") {
   Build build = with_unknown_moisture(box_build(), 0.05, 0.25);
-  build.not_used.push_back({"room.humidity", {"box.yaml", 24, 30, 8}});
   CHECK(dump(make_plan(build)) == R"(plan v1
 status provisional
 footprint
@@ -162,6 +155,5 @@ lift
 ready 2026-04-06 day 30 after-planting
 caution value-unknown 32:90 input=layers.substrate.placed range=dry–damp from=catalogue
 caution lift-too-heavy 0:0 mass=25.313 limit=7.430 people=3
-note not-used-yet 24:30 key=room.humidity
 )");
 }

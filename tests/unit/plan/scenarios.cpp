@@ -12,7 +12,7 @@ namespace {
 
 Build with_unknowns(int count) {
   Build build = box_build();
-  for (int i = 0; i < count; ++i) build.unknowns.push_back({"key", {}, "catalogue", "a–b", true});
+  for (int i = 0; i < count; ++i) build.unknowns.push_back({"key", {}, "catalogue", "a–b"});
   return build;
 }
 

@@ -39,7 +39,6 @@ std::set<std::string> slots(const std::string& sentence) {
 
 Build flawed_box() {
   Build build = with_unknown_moisture(box_build(), 0.05, 0.25);
-  build.not_used.push_back({"lamps", place(50, 1)});
   build.water_area = WaterArea{WaterArea::Side::left, {0.3}, 100_mm};
   build.enclosure.openings.push_back(opening("slot", Opening::Where::back, 60_mm));
   build.enclosure.openings.push_back(opening("vent", Opening::Where::left, 60_mm));
