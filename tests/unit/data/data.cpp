@@ -47,5 +47,6 @@ TEST_CASE("what does not apply is null and what is not built is absent") {
   CHECK(numbers["layers"]["drainage"].is_null());
   CHECK(numbers["mass"]["stand_margin_kg"].is_null());
   CHECK_FALSE(numbers.contains("air"));
-  CHECK_FALSE(numbers.contains("plants"));
+  CHECK(numbers["plants"].empty());
+  CHECK(numbers["placement"].is_null());
 }
