@@ -50,7 +50,7 @@ Table planting_table(const ComposeInput& in) {
   table.columns = {{w.say("plants.number"), true, 0},
                    {w.say("plants.plant"), false, 2},
                    {w.say("plants.where"), false, 2},
-                   {w.say("plants.gets"), false, 1},
+                   {w.say("plants.gets"), false, 1.6},
                    {w.say("plants.why"), false, 4}};
   for (const PlacedPlant& p : in.plan.planting->plants) table.rows.push_back(row(in, p));
   return table;
