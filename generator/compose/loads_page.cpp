@@ -11,6 +11,11 @@ std::string force(const Wording& w, double newtons) {
   return w.say("loads.newtons", {{"force", fixed(newtons, 0)}});
 }
 
+std::string stand_load(const Wording& w, const Range<double>& load) {
+  if (load.exact()) return w.amount(load.low, "per-area");
+  return w.say("loads.per-area", {{"low", load.low}, {"high", load.high}});
+}
+
 Facts weights(const ComposeInput& in) {
   const Wording& w = in.wording;
   const MassPlan& m = in.plan.mass;
@@ -18,13 +23,8 @@ Facts weights(const ComposeInput& in) {
   facts.facts.push_back({w.say("loads.empty"), bold(w.amount(m.empty)), ""});
   facts.facts.push_back({w.say("loads.dry"), bold(w.amount(m.dry)), w.say("loads.dry-note")});
   facts.facts.push_back({w.say("loads.wet"), bold(w.amount(m.wet)), w.say("loads.wet-note")});
-  const SquareMetres one{1};
   facts.facts.push_back(
-      {w.say("loads.on-stand"),
-       bold(w.say(
-           "loads.per-area",
-           {{"mass", Range<Kilograms>{{m.stand_load.low}, {m.stand_load.high}}}, {"area", one}})),
-       w.say("loads.on-stand-note")});
+      {w.say("loads.on-stand"), bold(stand_load(w, m.stand_load)), w.say("loads.on-stand-note")});
   if (const auto& s = in.plan.supports) {
     facts.facts.push_back(
         {w.say("loads.supports"), bold(w.amount(s->count)),

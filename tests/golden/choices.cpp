@@ -91,7 +91,7 @@ void hold_rules(const Planned& p) {
 
 }  // namespace
 
-TEST_CASE("ten animals in ten lines each have the plants that were read and found good") {
+TEST_CASE("ten animals in ten lines each get the plants that are kept on file") {
   const auto world = real_world();
   int read = 0;
   for (const auto& file : fs::directory_iterator(folder / "choices")) {
