@@ -172,6 +172,8 @@ std::optional<std::string> closest(std::string_view typed, std::span<const std::
   const int length = code_points(typed);
   int limit = std::min({3, 1 + length / 4, length - 1});  // never a word with nothing in common
   for (const auto& k : known) {
+    // Each letter more or less is a step.
+    if (std::abs(code_points(k) - length) > limit) continue;
     const int d = edit_distance(typed, k);
     if (d < limit || (d == limit && !best)) {
       best = &k;
