@@ -1,7 +1,6 @@
 #include "catalogue/living.h"
 
-#include <cctype>
-
+#include "base/capital.h"
 #include "base/text.h"
 #include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
@@ -90,17 +89,12 @@ void take_facts(const FactLine& line, CrewSpecies& c) {
 }
 
 void take_own(const Node&, Animal&) {}
-std::string capital(std::string word) {
-  if (!word.empty()) word[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(word[0])));
-  return word;
-}
-
 // The name that an id spells: genus, epithet, and a cultivar in single quotes.
 std::string spelt_by(const std::string& id) {
   const auto parts = split(id, '-');
-  std::string name = capital(parts[0]);
+  std::string name = capitalised(parts[0]);
   if (parts.size() > 1) name += ' ' + parts[1];
-  if (parts.size() > 2) name += " '" + capital(parts[2]) + '\'';
+  if (parts.size() > 2) name += " '" + capitalised(parts[2]) + '\'';
   return name;
 }
 

@@ -1,7 +1,6 @@
 #include "compose/words.h"
 
 #include <algorithm>
-#include <cctype>
 
 namespace loamsheet {
 
@@ -32,13 +31,6 @@ Args worded(const std::vector<std::pair<std::string, FindingArg>>& numbers) {
 std::string key_name(const Wording& wording, const std::string& key) {
   const std::string name = "unknown." + key;
   return wording.knows(name) ? wording.say(name) : key;
-}
-
-std::string capitalised(std::string text) {
-  if (!text.empty() && static_cast<unsigned char>(text[0]) < 0x80) {
-    text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
-  }
-  return text;
 }
 
 std::string listed(const Wording& wording, const std::vector<std::string>& items) {

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "base/capital.h"
 #include "catalogue/wording.h"
 #include "check/build.h"
 #include "compose/sheet.h"
@@ -22,9 +23,6 @@ Args worded(const std::vector<std::pair<std::string, FindingArg>>&);
 
 // What a key of the spec that may be unknown is called on paper; otherwise the key itself.
 std::string key_name(const Wording&, const std::string& key);
-
-// The first letter as a capital.
-std::string capitalised(std::string text);
 
 // "a, b and c".
 std::string listed(const Wording&, const std::vector<std::string>& items);

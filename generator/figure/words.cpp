@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/capital.h"
 #include "base/text.h"
 
 namespace loamsheet {
@@ -21,11 +22,6 @@ std::string material(const FigureInput& in, const std::string& id) {
 
 std::string mix(const FigureInput& in) {
   return named(in, "material.mix-", in.build.layers.substrate.mix);
-}
-
-std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 32);
-  return text;
 }
 
 std::string drainage_material(const FigureInput& in) {
@@ -121,7 +117,7 @@ std::vector<std::string> fitting_sentences(const FigureInput& in) {
                                                  {"thickness", e.background->thickness}}));
   }
   for (const Opening& o : e.openings) {
-    out.push_back(in.wording.say("figure.alt-opening", {{"name", capital(o.name)},
+    out.push_back(in.wording.say("figure.alt-opening", {{"name", capitalised(o.name)},
                                                         {"detail", opening_label(in, o).detail}}));
   }
   for (const Standing& s : in.build.standing) {
@@ -137,20 +133,20 @@ Target drainage_label(const FigureInput& in) {
   const DrainageLayer& d = in.build.layers.drainage;
   const bool raised = d.kind == DrainageKind::raised_floor;
   return {{},
-          capital(drainage_material(in)),
+          capitalised(drainage_material(in)),
           in.wording.say(raised ? "figure.raised-floor" : "figure.drainage", {{"depth", d.depth}})};
 }
 
 Target separator_label(const FigureInput& in) {
   const SeparatorLayer& s = *in.build.layers.separator;
   return {{},
-          capital(material(in, s.material)),
+          capitalised(material(in, s.material)),
           in.wording.say("figure.separator", {{"turn_up", s.turn_up}})};
 }
 
 Target substrate_label(const FigureInput& in) {
   return {{},
-          capital(mix(in)),
+          capitalised(mix(in)),
           in.wording.say(level(in) ? "figure.substrate-level" : "figure.substrate-sloped",
                          substrate_depths(in))};
 }
@@ -158,7 +154,7 @@ Target substrate_label(const FigureInput& in) {
 Target litter_label(const FigureInput& in) {
   const LitterLayer& l = *in.build.layers.litter;
   return {{},
-          capital(material(in, l.bulk.material)),
+          capitalised(material(in, l.bulk.material)),
           in.wording.say("figure.litter", {{"depth", l.depth}})};
 }
 
@@ -177,7 +173,7 @@ Target highest_label(const FigureInput& in) {
 Target background_label(const FigureInput& in) {
   const Background& b = *in.build.enclosure.background;
   return {{},
-          capital(material(in, b.material)),
+          capitalised(material(in, b.material)),
           in.wording.say("figure.background", {{"thickness", b.thickness}})};
 }
 
@@ -191,19 +187,19 @@ Target opening_label(const FigureInput& in, const Opening& o) {
   const std::string kind = o.door ? "door" : o.mesh ? "mesh" : "open";
   const std::string key = "figure." + kind + (o.lower_edge ? "-from" : "");
   return {{},
-          capital(o.name),
+          capitalised(o.name),
           in.wording.say(
               key, {{"where", where(in, o.at)}, {"height", o.lower_edge.value_or(Millimetres{})}})};
 }
 
 Target standing_label(const FigureInput& in, const Standing& s) {
   return {{},
-          capital(named(in, "material.", s.id)),
+          capitalised(named(in, "material.", s.id)),
           in.wording.say("figure.standing-thing", {{"height", s.height}})};
 }
 
 Target furnishing_label(const FigureInput& in, const Furnishing& f) {
-  return {{}, capital(named(in, "material.", f.id)), in.wording.say("figure.kind-" + f.kind)};
+  return {{}, capitalised(named(in, "material.", f.id)), in.wording.say("figure.kind-" + f.kind)};
 }
 
 std::string thing_name(const FigureInput& in, const std::string& id) {
