@@ -3,6 +3,7 @@
 #include "plan/balance.h"
 #include "plan/climate.h"
 #include "plan/climate_constants.h"
+#include "plan/middle.h"
 #include "plan/vapour.h"
 
 namespace loamsheet {
@@ -52,10 +53,6 @@ Season season(const Build& build, const Shell& tank, Celsius room) {
     night.push_back(settle(tank, around, false));
   }
   return {state(day), state(night)};
-}
-
-double middle(const Range<Celsius>& r) {
-  return (r.low.v + r.high.v) / 2;
 }
 
 // The humidity when the same vapour is `warmer` kelvins warmer.

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "plan/constants.h"
+#include "plan/middle.h"
 
 namespace loamsheet {
 namespace {
@@ -97,10 +98,6 @@ double mistings_before(const Routine& routine, int day) {
 // Rounded up, so that the first misting comes on the first day.
 int whole(double mistings) {
   return static_cast<int>(std::ceil(mistings - hair));
-}
-
-double middle(const Range<Litres>& range) {
-  return (range.low.v + range.high.v) / 2;
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "plan/constants.h"
+#include "plan/middle.h"
 #include "plan/misting.h"
 #include "plan/scenario.h"
 #include "plan/water.h"
@@ -11,30 +12,18 @@
 namespace loamsheet {
 namespace {
 
-double middle(const Range<Litres>& range) {
-  return (range.low.v + range.high.v) / 2;
-}
-
 // Litres a day.
 double modelled_loss(const AirPlan& air) {
   const auto day = [](const Season& s) { return 12 * (middle(s.day.lost) + middle(s.night.lost)); };
   return (day(air.winter) + day(air.summer)) / 2;
 }
 
-double held_at_field_capacity(const Build& build, const LayersPlan& layers) {
+// Litres of the substrate's pores of one kind.
+double pores(const Build& build, const LayersPlan& layers, Fraction Bulk::*share) {
   double sum = 0;
   for (size_t i = 0; i < layers.substrate.parts.size(); ++i) {
     const Bulk& bulk = build.layers.substrate.parts[i].bulk;
-    sum += layers.substrate.parts[i].volume.v * bulk.field_capacity.v;
-  }
-  return sum;
-}
-
-double free_pores(const Build& build, const LayersPlan& layers) {
-  double sum = 0;
-  for (size_t i = 0; i < layers.substrate.parts.size(); ++i) {
-    const Bulk& bulk = build.layers.substrate.parts[i].bulk;
-    sum += layers.substrate.parts[i].volume.v * bulk.voids.v;
+    sum += layers.substrate.parts[i].volume.v * (bulk.*share).v;
   }
   return sum;
 }
@@ -54,7 +43,7 @@ class Store {
       : build_(build),
         layers_(layers),
         routine_(routine_for(build)),
-        full_(held_at_field_capacity(build, layers)),
+        full_(pores(build, layers, &Bulk::field_capacity)),
         refill_(full_ * routine_.refill.v),
         held_(full_ - lacking(build, layers)),
         loss_(build.measured_loss ? middle(*build.measured_loss) : modelled_loss(air)) {}
@@ -161,7 +150,7 @@ std::optional<double> days_between_fills(const Build& build, const std::vector<W
 std::optional<Litres> overflow(const Build& build, const LayersPlan& layers,
                                const std::vector<WaterDay>& days) {
   if (build.misting->by_hand || !build.misting->tank) return std::nullopt;
-  double room = free_pores(build, layers);
+  double room = pores(build, layers, &Bulk::voids);
   if (layers.drainage) {
     double standing = 0;
     for (const WaterDay& day : days) standing += day.drained.v;
