@@ -41,11 +41,10 @@ double lines_above(const Planned& p) {
 // Millimetres. The verdict and the blanks to fill in stand above the elevation and take room
 // from it.
 FigureInput figure_input(const Planned& p, const Typefaces& type) {
-  constexpr double text_width = 176, on_a4 = 134, on_letter = 118, verdict = 22, prices = 0;
+  constexpr double text_width = 176, on_a4 = 134, on_letter = 118, verdict = 22;
   constexpr double heading = 12, written = 7, blank = 9.8, least = 60;
   const double blanks = static_cast<double>(p.build.unknowns.size());
   double room = p.build.print.letter ? on_letter : on_a4;
-  if (p.plan.quote) room -= prices;
   if (blanks > 0) room -= heading + blank * blanks;
   room -= written * lines_above(p);
   if (p.plan.status != Status::cleared || !p.plan.findings.empty()) room -= verdict;

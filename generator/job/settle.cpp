@@ -43,7 +43,8 @@ void check_accepted_rules(const Build& build, const Wording& wording, Sink& sink
 Outcome<Settled> settle(Build build, const Catalogue& catalogue) {
   Sink sink;
   const auto offer = [&] {
-    if (auto offered = taken(with_offer(std::move(build), catalogue), sink)) build = *offered;
+    if (auto offered = taken(with_offer(std::move(build), catalogue), sink))
+      build = std::move(*offered);
   };
   if (!build.to_choose.empty()) offer();
   if (sink.failed()) return {std::nullopt, sink.take()};
