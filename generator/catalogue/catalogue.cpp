@@ -1,13 +1,10 @@
 #include "catalogue/catalogue.h"
 
-#include <future>
-
 #include "base/text.h"
 #include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
 #include "catalogue/file.h"
 #include "catalogue/keys.h"
-#include "catalogue/materials.h"
 
 namespace loamsheet {
 namespace {
@@ -17,20 +14,20 @@ class CatalogueReader {
   explicit CatalogueReader(World& world) : world_(world) {}
 
   Outcome<Catalogue> read() {
-    auto rules = std::async(std::launch::async, [&] { return read_rules(world_); });
     read_shelf_to("sources", out_.sources);
     read_shelf_to("materials", out_.materials);
     read_light();
     read_currencies();
-    if (!sink_.failed()) read_mixes();
+    read_shelf_to("mixes", out_.mixes);
     read_shelf_to("animals", out_.animals);
     read_shelf_to("plants", out_.plants);
     read_shelf_to("crew", out_.crew);
     read_shelf_to("groups", out_.groups);
     out_.hazards = read_hazards(world_, out_.sources, sink_);
-    if (auto read = taken(rules.get(), sink_)) out_.rules = std::move(*read);
     if (auto soft = taken(read_soft_weights(world_), sink_)) out_.soft = *soft;
+    const auto rules = rules_file(world_, sink_);
     if (sink_.failed()) return {std::nullopt, sink_.take()};
+    out_.rules = std::async(std::launch::async, [rules = *rules] { return rules_in(rules); });
     return {std::move(out_), sink_.take()};
   }
 
@@ -70,12 +67,6 @@ class CatalogueReader {
       for (const auto& code : split(n.text("codes").value_or(""), ' ')) {
         if (!code.empty()) out_.currencies[code] = decimals;
       }
-    }
-  }
-
-  void read_mixes() {
-    for (const auto& [id, n] : entries("mixes", mix_keys())) {
-      out_.mixes[id] = mix_of(id, n, out_, sink_);
     }
   }
 

@@ -1,6 +1,7 @@
 // catalogue: what the program knows of materials, mixes and living things, each fact with its
 // origin. In: specs/catalogue/*.yaml through read. Out: Catalogue. Never: a decision.
 #pragma once
+#include <future>
 #include <map>
 #include <optional>
 #include <string>
@@ -40,8 +41,8 @@ struct Material {
   std::optional<Fact<double>> areal_kg_m2;             // sheets and meshes
   std::vector<Hazard> hazards;                         // rough, metal, resin, ...
   std::optional<Fact<std::string>> caution;
-  std::optional<Fact<Millimetres>> roll_width;         // sheets and meshes, as sold
-  std::optional<Fact<Fraction>> nitrogen;              // of amendments, by mass
+  std::optional<Fact<Millimetres>> roll_width;  // sheets and meshes, as sold
+  std::optional<Fact<Fraction>> nitrogen;       // of amendments, by mass
   Span where;
 };
 
@@ -72,12 +73,11 @@ struct LightClass {
 struct Catalogue {
   std::map<std::string, LightClass> light;      // low, medium, high
   std::map<std::string, Fact<double>> spectra;  // umol m-2 s-1 for one lux, by kind of light
-  std::map<std::string, Mix> mixes;
   std::map<std::string, int> currencies;        // ISO 4217 code: decimals of its coins
-  Shelf sources, materials, animals, plants, crew, groups;
+  Shelf sources, materials, mixes, animals, plants, crew, groups;
   HazardRules hazards;
-  TaskRules rules;
-  SoftWeights soft;  // of placement
+  std::shared_future<Outcome<TaskRules>> rules;  // being read while a spec is checked
+  SoftWeights soft;                              // of placement
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.
@@ -92,8 +92,9 @@ std::vector<Diagnostic> add_entries(Catalogue&, const std::string& file, const s
 std::map<std::string, Source> read_sources(const Catalogue&);
 
 // An entry by its id; an error when there is none, when its lines cannot be read, or when its
-// constants contradict one another.
+// constants contradict one another. A mix's parts are materials of the catalogue.
 Outcome<Material> read_material(const Catalogue&, const std::string& id);
+Outcome<Mix> read_mix(const Catalogue&, const std::string& id);
 Outcome<Source> read_source(const Catalogue&, const std::string& id);
 
 }  // namespace loamsheet

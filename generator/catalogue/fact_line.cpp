@@ -27,8 +27,7 @@ Origin origin_of(const Node& from, const Shelf& sources, Sink& sink) {
   return origin;
 }
 
-FactLine::FactLine(const Node& line, const Shelf& sources, Sink& sink)
-    : line_(line), sink_(sink) {
+FactLine::FactLine(const Node& line, const Shelf& sources, Sink& sink) : line_(line), sink_(sink) {
   if (const Node* from = line.find("from")) origin_ = origin_of(*from, sources, sink);
 }
 

@@ -170,7 +170,8 @@ constexpr Key plants[] = {
     {.path = "plants.*.facts[].hazards", .kind = list},
     {.path = "plants.*.facts[].hazards[]",
      .kind = choice,
-     .choices = "latex-sap|caustic-latex|calcium-oxalate|toxic-if-eaten|saponin|spines|sharp-edge|stiff-tip|"
+     .choices = "latex-sap|caustic-latex|calcium-oxalate|toxic-if-eaten|saponin|spines|sharp-edge|"
+                "stiff-tip|"
                 "none-known"},
     {.path = "plants.*.facts[].edible", .kind = yes_no},
     {.path = "plants.*.facts[].invasive", .kind = text},

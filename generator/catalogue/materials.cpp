@@ -1,8 +1,8 @@
-#include "catalogue/materials.h"
-
+// Materials and mixes out of their entries.
 #include <cmath>
 
 #include "base/text.h"
+#include "catalogue/catalogue.h"
 #include "catalogue/entry.h"
 #include "catalogue/fact_line.h"
 #include "catalogue/keys.h"
@@ -75,25 +75,6 @@ Material material_of(const std::string& id, const Node& node, const Shelf& sourc
   return m;
 }
 
-}  // namespace
-
-std::vector<Diagnostic> contradictions(const Material& m) {
-  std::vector<Diagnostic> out;
-  check_pores(m, out);
-  check_moisture(m, out);
-  return out;
-}
-
-Outcome<Material> read_material(const Catalogue& catalogue, const std::string& id) {
-  Sink sink;
-  const auto node = read_entry(catalogue.materials, id, material_keys(), sink);
-  if (!node) return {std::nullopt, sink.take()};
-  Material m = material_of(id, *node, catalogue.sources, sink);
-  sink.add(contradictions(m));
-  if (sink.failed()) return {std::nullopt, sink.take()};
-  return {std::move(m), sink.take()};
-}
-
 Mix mix_of(const std::string& id, const Node& node, const Catalogue& catalogue, Sink& sink) {
   Mix mix;
   mix.id = id;
@@ -114,6 +95,34 @@ Mix mix_of(const std::string& id, const Node& node, const Catalogue& catalogue, 
     sink.add({.where = leaf.name, .message = "unknown material '" + material + "' in a mix"});
   }
   return mix;
+}
+
+}  // namespace
+
+std::vector<Diagnostic> contradictions(const Material& m) {
+  std::vector<Diagnostic> out;
+  check_pores(m, out);
+  check_moisture(m, out);
+  return out;
+}
+
+Outcome<Material> read_material(const Catalogue& catalogue, const std::string& id) {
+  Sink sink;
+  const auto node = read_entry(catalogue.materials, id, material_keys(), sink);
+  if (!node) return {std::nullopt, sink.take()};
+  Material m = material_of(id, *node, catalogue.sources, sink);
+  sink.add(contradictions(m));
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(m), sink.take()};
+}
+
+Outcome<Mix> read_mix(const Catalogue& catalogue, const std::string& id) {
+  Sink sink;
+  const auto node = read_entry(catalogue.mixes, id, mix_keys(), sink);
+  if (!node) return {std::nullopt, sink.take()};
+  Mix mix = mix_of(id, *node, catalogue, sink);
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(mix), sink.take()};
 }
 
 }  // namespace loamsheet

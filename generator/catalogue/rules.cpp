@@ -4,7 +4,6 @@
 #include <map>
 
 #include "base/text.h"
-#include "catalogue/file.h"
 #include "catalogue/rule_keys.h"
 
 namespace loamsheet {
@@ -159,9 +158,20 @@ void check_windows(const std::vector<CareRule>& rules, Sink& sink) {
 
 }  // namespace
 
+std::optional<DataFile> rules_file(World& world, Sink& sink) {
+  return data_file(world, "templates/tasks.yaml", sink);
+}
+
 Outcome<TaskRules> read_rules(World& world) {
   Sink sink;
-  const auto root = data_tree(world, "templates/tasks.yaml", rule_keys(), sink);
+  const auto file = rules_file(world, sink);
+  if (!file) return {std::nullopt, sink.take()};
+  return rules_in(*file);
+}
+
+Outcome<TaskRules> rules_in(const DataFile& file) {
+  Sink sink;
+  const auto root = taken(read_document(file.text, file.path, rule_keys()), sink);
   if (!root) return {std::nullopt, sink.take()};
   TaskRules rules{section(*root, "work", work_rule), section(*root, "care", care_rule),
                   section(*root, "readiness", readiness_rule)};

@@ -8,6 +8,7 @@
 #include "base/diagnostic.h"
 #include "base/span.h"
 #include "base/world.h"
+#include "catalogue/file.h"
 
 namespace loamsheet {
 
@@ -67,6 +68,10 @@ std::vector<std::string> task_conditions();
 std::vector<std::string> task_groups();
 std::vector<std::string> task_slots();
 std::vector<std::string> task_amounts();
+
+// templates/tasks.yaml with its bytes, and the rules in it: the two may be done at two times.
+std::optional<DataFile> rules_file(World&, Sink&);
+Outcome<TaskRules> rules_in(const DataFile&);
 
 // Reads templates/tasks.yaml. A step that waits for one that is not there, and steps that wait for
 // one another, are errors with their place.

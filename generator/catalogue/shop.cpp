@@ -2,7 +2,6 @@
 #include "catalogue/catalogue.h"
 #include "catalogue/keys.h"
 #include "catalogue/living.h"
-#include "catalogue/materials.h"
 #include "read/read.h"
 
 namespace loamsheet {
@@ -26,20 +25,16 @@ class Adding {
   Adding(Catalogue& catalogue, Sink& sink) : catalogue_(catalogue), sink_(sink) {}
 
   void add(const std::string& file, const std::string& text, const Node& root) {
-    const std::vector<Shelf*> shelves{&catalogue_.sources, &catalogue_.materials,
-                                      &catalogue_.animals, &catalogue_.plants, &catalogue_.crew};
+    const std::vector<Shelf*> shelves{&catalogue_.sources, &catalogue_.materials, &catalogue_.mixes,
+                                      &catalogue_.animals, &catalogue_.plants,    &catalogue_.crew};
     cut_into(shelves, file, text, sink_);
     if (sink_.failed()) return;
     each(root, "sources", read_source);
     each(root, "materials", read_material);
+    each(root, "mixes", read_mix);
     each(root, "animals", read_animal);
     each(root, "plants", read_plant);
     each(root, "crew", read_crew);
-    if (const Node* mixes = root.find("mixes")) {
-      for (const auto& [id, node] : mixes->entries) {
-        catalogue_.mixes[id] = mix_of(id, node, catalogue_, sink_);
-      }
-    }
   }
 
  private:

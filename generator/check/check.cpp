@@ -12,12 +12,11 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   Node root = spec.root;
   fill_defaults(root);
   build.spec_file = spec.file;
-  build.rules = catalogue.rules;
   build.hazards = catalogue.hazards;
   build.soft = catalogue.soft;
   build.assumed = assumed_values(root);
   build.unknowns = unknown_inputs(root);
-  Checking c{root, catalogue, {catalogue, sink}, catalogue.mixes, build, sink};
+  Checking c{root, catalogue, {catalogue, sink}, {}, build, sink};
   check_identity(c);
   check_own_materials(c);
   check_enclosure(c);
@@ -33,6 +32,9 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   check_record(c);
   check_sources(c);
   build.materials = c.materials.used();
+  if (auto rules = taken(Outcome<TaskRules>(catalogue.rules.get()), sink)) {
+    build.rules = std::move(*rules);
+  }
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(build), sink.take()};
 }

@@ -15,6 +15,9 @@ namespace loamsheet {
 // `stock` is the list that the spec names, if it names one.
 Outcome<Build> check(const Spec&, const Catalogue&, const std::optional<Stock>& stock = {});
 
+// How the sheet is to be printed, before the rest of a spec is checked.
+Print print_of(const Node& root);
+
 // The kind of build that the catalogue names: "semi-aquatic". Another word gives humid.
 BuildKind kind_named(const std::string& name);
 

@@ -19,7 +19,7 @@ struct Checking {
   const Node& root;
   const Catalogue& catalogue;
   MaterialList materials;
-  std::map<std::string, Mix> mixes;
+  std::map<std::string, Mix> own_mixes;  // of the spec
   Build& build;
   Sink& sink;
 

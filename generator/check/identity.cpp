@@ -1,6 +1,7 @@
 #include <array>
 #include <string_view>
 
+#include "check/check.h"
 #include "check/checking.h"
 
 namespace loamsheet {
@@ -62,12 +63,15 @@ void check_identity(Checking& c) {
   if (const auto days = n.number("calendar.days")) {
     c.build.calendar_days = static_cast<int>(*days);
   }
-  Print& print = c.build.print;
-  print.letter = n.text("print.paper") == "Letter";
-  print.us_units = n.text("print.units") == "us";
-  print.large = n.text("print.size") == "large";
-  print.language = n.text("print.language").value_or("en");
+  c.build.print = print_of(n);
   check_dates(c, id);
+}
+
+Print print_of(const Node& n) {
+  return {.letter = n.text("print.paper") == "Letter",
+          .us_units = n.text("print.units") == "us",
+          .large = n.text("print.size") == "large",
+          .language = n.text("print.language").value_or("en")};
 }
 
 }  // namespace loamsheet

@@ -130,6 +130,17 @@ void check_settling(Checking& c, const Node& n, const Mix& mix, SubstrateLayer& 
       {"layers.substrate.settling", quantity_text(Kind::share, layer.settling.v), "catalogue"});
 }
 
+// A mix of the spec or of the catalogue; an unknown one is an error.
+std::optional<Mix> named_mix(Checking& c, const Node& leaf) {
+  const auto [name, where] = word_of(leaf);
+  if (const auto own = c.own_mixes.find(name); own != c.own_mixes.end()) return own->second;
+  if (c.catalogue.mixes.has(name)) return taken(read_mix(c.catalogue, name), c.sink);
+  auto known = c.catalogue.mixes.ids();
+  for (const auto& [id, mix] : c.own_mixes) known.push_back(id);
+  unknown_name(c, {name, where}, "mix", known);
+  return std::nullopt;
+}
+
 void check_substrate(Checking& c) {
   const Node* n = c.root.find("layers.substrate");
   if (!n) return;
@@ -140,13 +151,11 @@ void check_substrate(Checking& c) {
   layer.front_at = place_of(*n, "front");
   layer.back_at = place_of(*n, "back");
   layer.hold_back = {n->number("hold_back").value_or(0)};
-  const auto mix = c.mixes.find(layer.mix);
-  if (mix == c.mixes.end()) {
-    if (const Node* leaf = n->find("mix")) unknown_name(c, word_of(*leaf), "mix", ids_of(c.mixes));
-    return;
-  }
-  take_parts(c, mix->second, place_of(*n, "mix"), layer);
-  check_settling(c, *n, mix->second, layer);
+  const Node* leaf = n->find("mix");
+  const auto mix = leaf ? named_mix(c, *leaf) : std::nullopt;
+  if (!mix) return;
+  take_parts(c, *mix, place_of(*n, "mix"), layer);
+  check_settling(c, *n, *mix, layer);
   if (layer.front.v > 0 || layer.back.v > 0) return;
   c.error(layer.front_at, "the substrate has no depth at the front nor at the back",
           "a depth at one of them, such as 5 cm");

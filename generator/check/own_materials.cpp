@@ -56,7 +56,7 @@ void take_mix(Checking& c, const std::string& id, const Node& node) {
     }
     mix.parts.push_back({material, node.number(material).value_or(0)});
   }
-  c.mixes[id] = std::move(mix);
+  c.own_mixes[id] = std::move(mix);
 }
 
 }  // namespace

@@ -65,7 +65,7 @@ crew:
   CHECK(c.plants.renamed("shop-fig") == "ficus-pumila");
   CHECK(read_animal(c, "shop-gecko").value->body.skin_takes_up->value == false);
   CHECK(read_material(c, "shop-chips").value->hazards[0].kind == "resinous-wood");
-  CHECK(c.mixes.at("shop-mix").parts.size() == 2);
+  CHECK(read_mix(c, "shop-mix").value->parts.size() == 2);
   CHECK(read_crew(c, "shop-springtail").value->group->value == "springtail");
   CHECK(read_source(c, "shop-card").value->title == "plant cards");
   CHECK(read_plant(c, "fittonia-albivenis").value);

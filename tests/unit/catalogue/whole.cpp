@@ -75,7 +75,7 @@ TEST_CASE("the catalogue is as large as it is meant to be") {
   CHECK(real().animals.entries.size() >= 50);
   CHECK(crew >= 12);
   CHECK(real().materials.entries.size() >= 40);
-  CHECK(real().mixes.size() >= 12);
+  CHECK(real().mixes.entries.size() >= 12);
 }
 
 TEST_CASE("there are plants of every habit and animals of every group") {

@@ -24,7 +24,7 @@ TEST_CASE("calendar.days says how far the calendar runs") {
 }
 
 TEST_CASE("the build carries the rules of work and care") {
-  CHECK(dated("").rules.work.size() == real_catalogue().rules.work.size());
+  CHECK(dated("").rules.work.size() == real_catalogue().rules.get().value->work.size());
   CHECK(dated("").rules.care.size() > 30);
 }
 
