@@ -65,8 +65,12 @@ struct Measure {
   }
   Measured operator()(const std::string&) const { return {}; }
   Measured operator()(const WordKey&) const { return {}; }
-  Measured operator()(Date) const { return {"date", {}}; }
+  Measured operator()(Date) const { return {}; }
 };
+
+std::string of_system(UnitSystem units) {
+  return units == UnitSystem::us ? "units.us." : "units.metric.";
+}
 
 std::string missing(std::string_view name) {
   return "[[" + std::string(name) + "]]";
@@ -100,6 +104,28 @@ std::string fill_slots(std::string_view text, Fill fill) {
 
 }  // namespace
 
+Wording::Wording(std::map<std::string, std::string> sentences, UnitSystem units)
+    : sentences_(std::move(sentences)), units_(units) {
+  read_steps(of_system(units));
+  read_steps("units.");
+  const auto line = [&](const char* name) { return sentences_.find(name); };
+  const auto decimal = line("units.decimal"), range = line("units.range"),
+             is_signed = line("units.range-signed"), none = sentences_.end();
+  if (decimal != none && range != none && is_signed != none) {
+    numbers_ = NumberForm{decimal->second, range->second, is_signed->second};
+  }
+}
+
+// A form that an earlier prefix has keeps its steps.
+void Wording::read_steps(const std::string& prefix) {
+  for (auto line = sentences_.lower_bound(prefix);
+       line != sentences_.end() && line->first.starts_with(prefix); ++line) {
+    if (auto steps = parse_steps(line->second)) {
+      steps_.try_emplace(line->first.substr(prefix.size()), std::move(*steps));
+    }
+  }
+}
+
 bool Wording::knows(std::string_view name) const {
   return sentences_.find(std::string(name)) != sentences_.end();
 }
@@ -126,31 +152,27 @@ std::string Wording::amount(const Arg& arg, std::string_view form) const {
   return written(arg, std::string(form));
 }
 
-const std::string* Wording::units_line(const std::string& kind_and_form) const {
-  const std::string system = units_ == UnitSystem::us ? "units.us." : "units.metric.";
-  for (const std::string& prefix : {system, std::string("units.")}) {
-    const auto found = sentences_.find(prefix + kind_and_form);
-    if (found != sentences_.end()) return &found->second;
+std::string Wording::written(Date date, const std::string& form) const {
+  const std::string name = "date" + (form.empty() ? "" : '-' + form);
+  for (const std::string& prefix : {of_system(units_), std::string("units.")}) {
+    const auto line = sentences_.find(prefix + name);
+    if (line == sentences_.end()) continue;
+    return fill_slots(line->second,
+                      [&](std::string_view s) { return part_of_date(date, s, *this); });
   }
-  return nullptr;
+  return missing("units." + name);
 }
 
 std::string Wording::written(const Arg& arg, const std::string& form) const {
   if (const auto* text = std::get_if<std::string>(&arg)) return *text;
   if (const auto* word = std::get_if<WordKey>(&arg)) return say(word->key);
+  if (const auto* date = std::get_if<Date>(&arg)) return written(*date, form);
   const Measured measured = std::visit(Measure{}, arg);
   const std::string name = std::string(measured.kind) + (form.empty() ? "" : '-' + form);
-  const std::string* line = units_line(name);
-  if (!line) return missing("units." + name);
-  if (const auto* date = std::get_if<Date>(&arg)) {
-    return fill_slots(*line, [&](std::string_view s) { return part_of_date(*date, s, *this); });
-  }
-  const auto steps = parse_steps(*line);
-  if (!steps) return missing("units." + name);
-  const auto plain = [this](std::string_view key) { return sentences_.at(std::string(key)); };
-  if (!knows("units.decimal")) return missing("units.decimal");
-  return write_amount(measured.range, *steps,
-                      {plain("units.decimal"), plain("units.range"), plain("units.range-signed")});
+  const auto steps = steps_.find(name);
+  if (steps == steps_.end()) return missing("units." + name);
+  if (!numbers_) return missing("units.decimal");
+  return write_amount(measured.range, steps->second, *numbers_);
 }
 
 Outcome<Wording> read_wording(World& world, const std::string& language, UnitSystem units) {

@@ -2,6 +2,7 @@
 // in the spec's units and language.
 #pragma once
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -12,6 +13,7 @@
 #include "base/diagnostic.h"
 #include "base/units.h"
 #include "base/world.h"
+#include "catalogue/amounts.h"
 
 namespace loamsheet {
 
@@ -32,8 +34,7 @@ enum class UnitSystem { metric, us };
 // names that start with "layers.").
 class Wording {
  public:
-  Wording(std::map<std::string, std::string> sentences, UnitSystem units)
-      : sentences_(std::move(sentences)), units_(units) {}
+  Wording(std::map<std::string, std::string> sentences, UnitSystem units);
 
   // The sentence with its slots filled. An unknown name or slot gives "[[name]]" / "[[slot]]",
   // which the rules tests look for.
@@ -52,9 +53,12 @@ class Wording {
  private:
   std::string slot(std::string_view slot, const Args& args) const;
   std::string written(const Arg&, const std::string& form) const;
-  const std::string* units_line(const std::string& kind_and_form) const;
+  std::string written(Date, const std::string& form) const;
+  void read_steps(const std::string& prefix);
 
   std::map<std::string, std::string> sentences_;
+  std::map<std::string, std::vector<UnitStep>> steps_;  // by kind of amount and form
+  std::optional<NumberForm> numbers_;
   UnitSystem units_;
 };
 
