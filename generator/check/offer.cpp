@@ -19,6 +19,17 @@ Range<double> ppfd_wanted(const Catalogue& catalogue, const Plant& plant) {
   return wanted;
 }
 
+// Whether it is worth reading: an entry that does not say the word has not the habit.
+bool may_be(const Entry& entry, const std::set<std::string>& habits) {
+  return habits.empty() || std::any_of(habits.begin(), habits.end(), [&](const std::string& habit) {
+           return entry.text.find("habit: " + habit) != std::string::npos;
+         });
+}
+
+bool is_of(const Plant& plant, const std::set<std::string>& habits) {
+  return habits.empty() || (plant.habit && habits.contains(plant.habit->value));
+}
+
 }  // namespace
 
 Outcome<PlantKind> read_plant_kind(const Catalogue& catalogue, const std::string& id) {
@@ -28,14 +39,16 @@ Outcome<PlantKind> read_plant_kind(const Catalogue& catalogue, const std::string
   return {PlantKind{std::move(*plant.value), ppfd}, std::move(plant.messages)};
 }
 
-Outcome<Build> with_offer(Build build, const Catalogue& catalogue) {
+Outcome<Build> with_offer(Build build, const Catalogue& catalogue,
+                          const std::set<std::string>& habits) {
   Sink sink;
   build.offered.clear();
-  for (const std::string& id : catalogue.plants.ids()) {
-    if (auto kind = taken(read_plant_kind(catalogue, id), sink)) {
-      name_sources(catalogue, build, kind->facts, sink);
-      build.offered.push_back(std::move(*kind));
-    }
+  for (const auto& [id, entry] : catalogue.plants.entries) {
+    if (!may_be(entry, habits)) continue;
+    auto kind = taken(read_plant_kind(catalogue, id), sink);
+    if (!kind || !is_of(kind->facts, habits)) continue;
+    name_sources(catalogue, build, kind->facts, sink);
+    build.offered.push_back(std::move(*kind));
   }
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(build), sink.take()};

@@ -40,21 +40,50 @@ void check_accepted_rules(const Build& build, const Wording& wording, Sink& sink
   }
 }
 
+namespace {
+
+class Settling {
+ public:
+  Settling(Build build, const Catalogue& catalogue)
+      : build_(std::move(build)), catalogue_(catalogue) {}
+
+  Outcome<Settled> settled() {
+    if (!build_.to_choose.empty()) offer();
+    if (sink_.failed()) return {std::nullopt, sink_.take()};
+    auto selections = choose_plants(build_);
+    put_replacements(build_);
+    Plan plan = make_plan(build_, std::move(selections));
+    if (wants_stand_ins(plan)) find_stand_ins(plan);
+    if (sink_.failed()) return {std::nullopt, sink_.take()};
+    return {Settled{std::move(build_), std::move(plan)}, sink_.take()};
+  }
+
+ private:
+  // Every plant, or those of some habits.
+  void offer(const std::set<std::string>& habits = {}) {
+    offered_all_ = habits.empty();
+    auto offered = taken(with_offer(std::move(build_), catalogue_, habits), sink_);
+    if (offered) build_ = std::move(*offered);
+  }
+
+  // Of the same habits first: most often that is enough, and the rest is not read.
+  void find_stand_ins(Plan& plan) {
+    if (!offered_all_) offer(habits_that_fail(build_, plan));
+    if (sink_.failed() || add_stand_ins(build_, plan) || offered_all_) return;
+    offer();
+    if (!sink_.failed()) add_stand_ins(build_, plan);
+  }
+
+  Build build_;
+  const Catalogue& catalogue_;
+  bool offered_all_ = false;
+  Sink sink_;
+};
+
+}  // namespace
+
 Outcome<Settled> settle(Build build, const Catalogue& catalogue) {
-  Sink sink;
-  const auto offer = [&] {
-    if (auto offered = taken(with_offer(std::move(build), catalogue), sink))
-      build = std::move(*offered);
-  };
-  if (!build.to_choose.empty()) offer();
-  if (sink.failed()) return {std::nullopt, sink.take()};
-  auto selections = choose_plants(build);
-  put_replacements(build);
-  Plan plan = make_plan(build, std::move(selections));
-  if (wants_stand_ins(plan) && build.offered.empty()) offer();
-  if (sink.failed()) return {std::nullopt, sink.take()};
-  add_stand_ins(build, plan);
-  return {Settled{std::move(build), std::move(plan)}, sink.take()};
+  return Settling(std::move(build), catalogue).settled();
 }
 
 }  // namespace loamsheet

@@ -29,16 +29,15 @@ double size_apart(const Known<Range<Millimetres>>& a, const Known<Range<Millimet
   return apart(a->value.low.v + a->value.high.v, b->value.low.v + b->value.high.v);
 }
 
-// Habit counts most, for it decides what the plant does in the planting; then size, each doubling
-// by one; then light and damp. From memory.
+// Each doubling of size counts one; then light and damp. From memory.
 double distance(const PlantKind& a, const PlantKind& b) {
   const Plant &p = a.facts, &q = b.facts;
-  const double habit = 3 * differs(p.habit, q.habit) + 2 * differs(p.mountable, q.mountable);
+  const double mounted = 2 * differs(p.mountable, q.mountable);
   const double size = size_apart(p.height, q.height) + size_apart(p.spread, q.spread);
   const double light = apart(a.ppfd.low + a.ppfd.high, b.ppfd.low + b.ppfd.high);
   const double air =
       p.humidity && q.humidity ? std::abs(p.humidity->value.v - q.humidity->value.v) * 5 : 0.5;
-  return habit + size + light + air + differs(p.moisture, q.moisture);
+  return mounted + size + light + air + differs(p.moisture, q.moisture);
 }
 
 bool in_stock(const Build& build, const std::string& species) {
@@ -66,9 +65,11 @@ std::vector<const PlantKind*> safe_plants(const Build& build) {
 
 std::vector<StandIn> nearest(const Build& build, std::vector<const PlantKind*> safe,
                              const PlantKind& failed) {
+  // Habit decides what a plant does in the planting.
   const auto rank = [&](const PlantKind* kind) {
     const std::string& id = kind->facts.id;
-    return std::tuple(!in_stock(build, id), std::lround(distance(failed, *kind) * 1e6), id);
+    return std::tuple(differs(failed.facts.habit, kind->facts.habit), !in_stock(build, id),
+                      std::lround(distance(failed, *kind) * 1e6), id);
   };
   const size_t count = std::min(most_stand_ins, safe.size());
   std::partial_sort(safe.begin(), safe.begin() + static_cast<std::ptrdiff_t>(count), safe.end(),
@@ -93,13 +94,27 @@ bool wants_stand_ins(const Plan& plan) {
   return std::any_of(plan.findings.begin(), plan.findings.end(), against_plant);
 }
 
-void add_stand_ins(const Build& build, Plan& plan) {
-  const auto safe = safe_plants(build);
-  for (Finding& finding : plan.findings) {
-    if (!against_plant(finding)) continue;
-    const PlantUse* failed = plant_at(build, finding.where);
-    if (failed) finding.stand_ins = nearest(build, safe, {failed->facts, failed->ppfd});
+std::set<std::string> habits_that_fail(const Build& build, const Plan& plan) {
+  std::set<std::string> habits;
+  for (const Finding& finding : plan.findings) {
+    const PlantUse* failed = against_plant(finding) ? plant_at(build, finding.where) : nullptr;
+    if (!failed) continue;
+    if (!failed->facts.habit) return {};
+    habits.insert(failed->facts.habit->value);
   }
+  return habits;
+}
+
+bool add_stand_ins(const Build& build, Plan& plan) {
+  const auto safe = safe_plants(build);
+  bool enough = true;
+  for (Finding& finding : plan.findings) {
+    const PlantUse* failed = against_plant(finding) ? plant_at(build, finding.where) : nullptr;
+    if (!failed) continue;
+    finding.stand_ins = nearest(build, safe, {failed->facts, failed->ppfd});
+    enough = enough && finding.stand_ins.size() == most_stand_ins;
+  }
+  return enough;
 }
 
 }  // namespace loamsheet
