@@ -166,11 +166,14 @@ void add_numbers(Marks& marks, const Trial& t, std::vector<int>& left_out) {
   add(marks, place_numbers(t.in.type, marks, numbered, room, left_out));
 }
 
-Figure drawn(const Trial& t) {
+// Numbers lie within the tank: what is too large without them is so with them.
+std::optional<Figure> drawn(const Trial& t) {
   Marks marks = t.arrangement == Arrangement::beside ? arranged_beside(t) : arranged_below(t);
+  if (!fits(extent(marks), t.in)) return std::nullopt;
   std::vector<int> left_out;
   add_numbers(marks, t, left_out);
   add_notes(marks, t, left_out);
+  if (!fits(extent(marks), t.in)) return std::nullopt;
   Figure f = framed("elevation", std::move(marks), static_cast<int>(t.tank.scale));
   f.title = t.in.wording.say("figure.title", {{"scale", f.scale}});
   f.alt = description(t.in);
@@ -186,8 +189,7 @@ std::optional<Figure> fitting(const FigureInput& in, int scale, Naming naming) {
   const Tank tank = tank_at(in, scale);
   if (hopeless(tank, in)) return std::nullopt;
   for (Arrangement a : {Arrangement::beside, Arrangement::below, Arrangement::below_broken_off}) {
-    Figure f = drawn({in, tank, a, lettering(in), naming});
-    if (f.width <= in.room_width && f.height <= in.room_height) return f;
+    if (auto figure = drawn({in, tank, a, lettering(in), naming})) return figure;
   }
   return std::nullopt;
 }

@@ -27,6 +27,7 @@ struct Trial {
   Tank tank;
   Lettering size;
   Naming naming;
+  Planted plants;
 };
 
 Measured measured(const Trial& t, double from, double to) {
@@ -39,13 +40,14 @@ void join(Drawing& to, Drawing more) {
   std::move(more.targets.begin(), more.targets.end(), std::back_inserter(to.targets));
 }
 
-Drawing floor_and_things(const Tank& k) {
+Drawing floor_and_things(const Trial& t) {
+  const Tank& k = t.tank;
   Drawing d;
   d.marks = walls_above(k);
   join(d, water_above(k));
   join(d, background_above(k));
   join(d, furnishings_above(k));
-  add(d.marks, plants_above(k).marks);
+  add(d.marks, t.plants.marks);
   join(d, openings_above(k));
   join(d, lamps_above(k));
   return d;
@@ -103,7 +105,7 @@ void part(std::vector<Target>& targets, const std::vector<Numbered>& plants) {
 
 Marks names(const Trial& t, std::vector<Target> targets, const Box& drawn, double left) {
   if (t.naming == Naming::layers_only) return {};
-  part(targets, plants_above(t.tank).numbered);
+  part(targets, t.plants.numbered);
   for (Target& target : targets) {
     if (t.naming == Naming::names) target.detail.clear();
   }
@@ -141,17 +143,19 @@ void add_below(Marks& marks, const Trial& t, const std::vector<int>& left_out) {
                         {all.left, extent(marks).bottom - pitch_mm(lines.front()) - 0.6}));
 }
 
-Figure drawn(const Trial& t) {
-  Drawing d = floor_and_things(t.tank);
+std::optional<Figure> drawn(const Trial& t) {
+  Drawing d = floor_and_things(t);
   const Box box = extent(d.marks);
   Marks around = dimensions(t, box);
   const double left = extent(around).left;
   add(around, names(t, d.targets, box, left));
   add(d.marks, std::move(around));
+  if (!fits(extent(d.marks), t.in)) return std::nullopt;
   std::vector<int> left_out;
   const NumberRoom room{{0, 0, t.tank.width, t.tank.depth}, t.size.note};
-  add(d.marks, place_numbers(t.in.type, d.marks, plants_above(t.tank).numbered, room, left_out));
+  add(d.marks, place_numbers(t.in.type, d.marks, t.plants.numbered, room, left_out));
   add_below(d.marks, t, left_out);
+  if (!fits(extent(d.marks), t.in)) return std::nullopt;
   Figure f = framed("plan", std::move(d.marks), static_cast<int>(t.tank.scale));
   f.title = t.in.wording.say("figure.plan-title", {{"scale", f.scale}});
   f.alt = plan_description(t.in);
@@ -161,9 +165,7 @@ Figure drawn(const Trial& t) {
 std::optional<Figure> fitting(const FigureInput& in, int scale, Naming naming) {
   const Tank tank = tank_at(in, scale);
   if (tank.width > in.room_width || tank.depth > in.room_height) return std::nullopt;
-  Figure f = drawn({in, tank, lettering(in), naming});
-  if (f.width <= in.room_width && f.height <= in.room_height) return f;
-  return std::nullopt;
+  return drawn({in, tank, lettering(in), naming, plants_above(tank)});
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "figure/views.h"
 
-#include <functional>
+#include <array>
+#include <future>
 
 #include "base/text.h"
 
@@ -34,6 +35,10 @@ Marks text_block(const Typefaces& type, const std::vector<Text>& lines, Point fi
   return out;
 }
 
+bool fits(const Box& drawn, const FigureInput& in) {
+  return drawn.width() <= in.room_width && drawn.height() <= in.room_height;
+}
+
 Figure framed(std::string id, Marks marks, int scale) {
   const Box box = extent(marks);
   shift(marks, -box.left, -box.bottom);
@@ -52,12 +57,12 @@ const std::vector<std::string>& view_names() {
 }
 
 Outcome<Figures> make_figures(const FigureInput& in) {
-  static const std::vector<std::function<std::optional<Figure>(const FigureInput&)>> views{
-      elevation, plan_view};
+  std::array views{std::async(std::launch::deferred, elevation, std::cref(in)),
+                   std::async(std::launch::async, plan_view, std::cref(in))};
   Figures figures;
   Sink sink;
   for (size_t i = 0; i < views.size(); ++i) {
-    auto figure = views[i](in);
+    auto figure = views[i].get();
     if (!figure) sink.add(no_room(in, view_names()[i]));
     if (figure) figures.all.push_back(std::move(*figure));
   }
