@@ -1,6 +1,7 @@
 // faces: FreeType faces in memory, wrapped for Cairo.
 #include <cairo-ft.h>
 
+#include "base/code_points.h"
 #include "base/text.h"
 #include "draw/canvas.h"
 
@@ -51,7 +52,7 @@ void drop(void* held) {
   delete static_cast<Held*>(held);
 }
 
-using Used = std::array<std::set<char32_t>, face_count>;
+using Used = std::array<CodePoints, face_count>;
 
 Used used_in(std::span<const Figure> figures) {
   Used used;
@@ -59,7 +60,7 @@ Used used_in(std::span<const Figure> figures) {
     for (const Mark& m : f.marks) {
       const auto* label = std::get_if<Label>(&m);
       if (!label) continue;
-      for (char32_t c : decoded(label->text)) used[static_cast<size_t>(label->face)].insert(c);
+      for (char32_t c : decoded(label->text)) used[static_cast<size_t>(label->face)].add(c);
     }
   }
   return used;
@@ -72,8 +73,8 @@ CanvasFaces::CanvasFaces(const Typefaces& type, std::span<const Figure> figures)
   if (!library_->library) problems_.push_back(broken("no FreeType"));
   const Used used = used_in(figures);
   for (size_t i = 0; i < face_count && problems_.empty(); ++i) {
-    if (used[i].empty()) continue;
-    Outcome<std::string> cut = type.cut(static_cast<Face>(i), used[i]);
+    if (used[i].all().empty()) continue;
+    Outcome<std::string> cut = type.cut(static_cast<Face>(i), used[i].all());
     if (!cut)
       problems_ = std::move(cut.messages);
     else if (!open(i, std::move(*cut.value)))

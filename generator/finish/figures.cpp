@@ -1,10 +1,7 @@
-#include <cmath>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFPageObjectHelper.hh>
 
-#include "base/text.h"
-#include "finish/content.h"
 #include "finish/steps.h"
 
 namespace loamsheet {
@@ -12,79 +9,17 @@ namespace {
 
 using Object = QPDFObjectHandle;
 
+// Cairo has packed the drawing: it goes over as it is.
 Object import_figure(QPDF& pdf, QPDFPageObjectHelper page) {
   Object form = page.getFormXObjectForPage(false);
   form.getDict().removeKey("/Group");  // nothing translucent is drawn, and PDF/A-1 forbids it
+  Object drawing = page.getObjectHandle().getKey("/Contents");
+  if (drawing.isStream()) {
+    Object dict = drawing.getDict();
+    form.replaceStreamData(drawing.getRawStreamData(), dict.getKey("/Filter"),
+                           dict.getKey("/DecodeParms"));
+  }
   return pdf.copyForeignObject(form);
-}
-
-// A figure keeps its size: what was drawn and the room it has must agree to a point.
-void check_size(Object form, const FigureMark& mark) {
-  const auto box = form.getDict().getKey("/BBox").getArrayAsRectangle();
-  const double off_x = std::abs(box.urx - box.llx - mark.box.width());
-  const double off_y = std::abs(box.ury - box.lly - mark.box.height());
-  if (off_x > 1 || off_y > 1) throw Mismatch("figure " + mark.id + " was drawn in another size");
-}
-
-std::string paint_figure(const FigureMark& mark, int id, const std::string& name) {
-  const std::string begin =
-      id < 0 ? "/Artifact BMC\n" : "/Figure <</MCID " + std::to_string(id) + ">> BDC\n";
-  return begin + "q 1 0 0 1 " + fixed(mark.box.left, 2) + " " + fixed(mark.box.bottom, 2) + " cm " +
-         name + " Do Q\nEMC\n";
-}
-
-// One page while it is marked.
-struct Painting {
-  const Page& page;
-  const PageContent& content;
-  const Pages& pages;
-  const Forms& forms;
-};
-
-std::vector<TextPiece> text_pieces(const Painting& p) {
-  std::vector<TextPiece> pieces;
-  for (size_t i = 0; i < p.page.marks.size(); ++i) {
-    const auto* text = std::get_if<TextMark>(&p.page.marks[i]);
-    if (text && text->tag < 0) pieces.push_back({});
-    if (text && text->tag >= 0) {
-      pieces.push_back(
-          {p.content.id_of_mark[i], p.pages.tags[text->tag].role, p.content.blank_after[i]});
-    }
-  }
-  return pieces;
-}
-
-// Paints the page's figures and enters them in its resources.
-std::string paint_figures(const Painting& p, Object resources) {
-  std::string out;
-  Object names = Object::newDictionary();
-  for (size_t i = 0; i < p.page.marks.size(); ++i) {
-    const auto* mark = std::get_if<FigureMark>(&p.page.marks[i]);
-    if (!mark) continue;
-    const auto form = p.forms.find(mark->id);
-    if (form == p.forms.end()) throw Mismatch("figure " + mark->id + " was not drawn");
-    check_size(form->second, *mark);
-    const std::string name = "/Figure" + std::to_string(names.getKeys().size() + 1);
-    names.replaceKey(name, form->second);
-    out += paint_figure(*mark, p.content.id_of_mark[i], name);
-  }
-  if (!out.empty()) resources.replaceKey("/XObject", names);
-  return out;
-}
-
-std::string content_bytes(Object contents) {
-  const auto data = contents.getStreamData(qpdf_dl_generalized);
-  return {reinterpret_cast<const char*>(data->getBuffer()), data->getSize()};
-}
-
-void mark_page(QPDF& pdf, QPDFPageObjectHelper target, const Painting& p) {
-  Object page = target.getObjectHandle();
-  std::string stream = with_marks(content_bytes(page.getKey("/Contents")), text_pieces(p));
-  Object resources = page.getKey("/Resources");
-  const std::string figures = paint_figures(p, resources);
-  // Figures start from a fresh graphics state.
-  if (!figures.empty()) stream = "q\n" + stream + "Q\n" + figures;
-  page.replaceKey("/Contents", pdf.newStream(stream));
 }
 
 }  // namespace
@@ -97,14 +32,6 @@ Forms import_figures(QPDF& pdf, QPDF& drawn, const Figures& figures) {
     forms.emplace(figures.all[i].id, import_figure(pdf, pages[i]));
   }
   return forms;
-}
-
-void mark_pages(QPDF& pdf, const Pages& pages, const Content& content, const Forms& forms) {
-  auto painted = QPDFPageDocumentHelper(pdf).getAllPages();
-  if (painted.size() != pages.pages.size()) throw Mismatch("not every page was painted");
-  for (size_t i = 0; i < painted.size(); ++i) {
-    mark_page(pdf, painted[i], {pages.pages[i], content[i], pages, forms});
-  }
 }
 
 }  // namespace loamsheet

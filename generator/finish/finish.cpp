@@ -3,6 +3,8 @@
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 
+#include <future>
+
 #include "finish/steps.h"
 
 namespace loamsheet {
@@ -35,17 +37,20 @@ void collect_warnings(QPDF& pdf, std::vector<Diagnostic>& into) {
 }
 
 Outcome<std::string> finished(const FinishInput& in) {
+  choose_flate_level();
   QPDF drawn, pdf;
   open(pdf, "painted pages", in.painted);
   const Forms figures = figures_of(pdf, drawn, in);
   const Content content = number_content(in.pages);
-  mark_pages(pdf, in.pages, content, figures);
+  const auto streams = page_streams(pdf, in.pages, content, figures);
+  auto packing = std::async(std::launch::async, [&] { return packed(streams); });
+  repair_fonts(pdf, in.archive == Archive::plain);
   write_structure(pdf, in.pages, content);
   write_outline(pdf, in.pages);
   write_metadata(pdf, in);
   write_output_intent(pdf, in.colour_profile);
   if (in.archive == Archive::full) embed_files(pdf, in);
-  repair_fonts(pdf, in.archive == Archive::plain);
+  replace_contents(pdf, packing.get());
   Outcome<std::string> out{written(pdf, in.archive), {}};
   collect_warnings(pdf, out.messages);
   collect_warnings(drawn, out.messages);

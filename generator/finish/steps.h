@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "finish/content.h"
 #include "finish/finish.h"
 
 class QPDF;
@@ -34,8 +35,21 @@ Content number_content(const Pages&);
 using Forms = std::map<std::string, QPDFObjectHandle>;
 Forms import_figures(QPDF& pdf, QPDF& drawn, const Figures&);
 
-// Wraps every text and every other painting of the pages in marked content and paints the figures.
-void mark_pages(QPDF&, const Pages&, const Content&, const Forms&);
+// A page's content as it was painted, and what is to become of it.
+struct PageStream {
+  std::string painted;
+  std::vector<TextPiece> texts;  // what each of its texts shows
+  std::string figures;           // the operators that paint its figures
+};
+
+// Enters the figures in the pages' resources.
+std::vector<PageStream> page_streams(QPDF&, const Pages&, const Content&, const Forms&);
+
+// Every text and every other painting in marked content, figures painted, deflated. Needs no
+// document, so that it can be done while other steps work on it.
+std::vector<std::string> packed(const std::vector<PageStream>&);
+
+void replace_contents(QPDF&, const std::vector<std::string>& packed);
 
 // The structure tree over the marked content, and what says that there is one.
 void write_structure(QPDF&, const Pages&, const Content&);
@@ -54,6 +68,9 @@ void embed_files(QPDF&, const FinishInput&);
 
 // Mends the fonts of libharu and Cairo. `cid_sets`: PDF/A-1 asks for them, later parts do not.
 void repair_fonts(QPDF&, bool cid_sets);
+
+// Once, before anything is packed: how hard to deflate.
+void choose_flate_level();
 
 // The whole document as bytes; the same for the same input.
 std::string written(QPDF&, Archive);

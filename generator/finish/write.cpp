@@ -5,8 +5,6 @@
 #include "finish/steps.h"
 
 namespace loamsheet {
-namespace {
-
 // zlib's level for every stream: measured on 8 pages, level 6 takes half as long again as level 2
 // for files a tenth smaller. It is qpdf's only setting that is not of one writer; it is set once,
 // always to the same.
@@ -15,10 +13,7 @@ void choose_flate_level() {
   (void)chosen;
 }
 
-}  // namespace
-
 std::string written(QPDF& pdf, Archive archive) {
-  choose_flate_level();
   QPDFWriter writer(pdf);
   writer.setOutputMemory();
   writer.setDeterministicID(true);

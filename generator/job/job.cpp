@@ -17,19 +17,31 @@
 
 namespace loamsheet {
 
+namespace {
+
+// Read ahead, while the spec is checked.
+std::future<Outcome<Wording>> words_for(World& world, const Spec& spec) {
+  return std::async(std::launch::async, [&world, print = print_of(spec.root)] {
+    const auto units = print.us_units ? UnitSystem::us : UnitSystem::metric;
+    return read_wording(world, print.language, units);
+  });
+}
+
+}  // namespace
+
 Outcome<Planned> plan_spec(World& world, const std::string& path, const std::string& profiles) {
   Sink sink;
   auto looking_up = std::async(std::launch::async, [&] { return read_catalogue(world); });
   auto spec = taken(read_spec(world, path, profiles), sink);
   auto looked_up = taken(looking_up.get(), sink);
   if (!spec || !looked_up) return {std::nullopt, sink.take()};
+  auto words = words_for(world, *spec);
   auto catalogue = taken(with_own_files(world, *spec, std::move(*looked_up)), sink);
   if (!catalogue) return {std::nullopt, sink.take()};
   auto stock = taken(named_stock(world, *spec), sink);
   auto build = taken(check(*spec, *catalogue, stock.value_or(std::nullopt)), sink);
   if (!build || !stock) return {std::nullopt, sink.take()};
-  const auto units = build->print.us_units ? UnitSystem::us : UnitSystem::metric;
-  auto wording = taken(read_wording(world, build->print.language, units), sink);
+  auto wording = taken(words.get(), sink);
   if (!wording) return {std::nullopt, sink.take()};
   check_accepted_rules(*build, *wording, sink);
   if (sink.failed()) return {std::nullopt, sink.take()};
@@ -40,42 +52,60 @@ Outcome<Planned> plan_spec(World& world, const std::string& path, const std::str
           sink.take()};
 }
 
-Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& options) {
-  Sink sink;
-  auto type = taken(load_typefaces(world), sink);
-  auto style = taken(read_style(world, p.build.print.large), sink);
-  if (!type || !style) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures(figure_input(p, *type)), sink);
-  if (!figures) return {std::nullopt, sink.take()};
-  const Shown shown(p.build, p.plan, options.customer_copy);
-  auto sheet =
-      taken(compose({shown.build(), shown.plan(), *figures, p.wording, p.catalogue, options.parts}),
-            sink);
-  if (!sheet) return {std::nullopt, sink.take()};
-  auto pages = taken(lay_out(*sheet, *figures, *type, *style), sink);
-  if (!pages) return {std::nullopt, sink.take()};
-  return {Drafted{std::move(*type), std::move(*figures), std::move(*sheet), std::move(*pages)},
-          sink.take()};
-}
-
 namespace {
 
+struct Sketched {
+  Typefaces type;
+  Figures figures;
+};
+
+Outcome<Sketched> sketched(World& world, const Planned& p) {
+  Sink sink;
+  auto type = taken(load_typefaces(world), sink);
+  if (!type) return {std::nullopt, sink.take()};
+  auto figures = taken(make_figures(figure_input(p, *type)), sink);
+  if (!figures) return {std::nullopt, sink.take()};
+  return {Sketched{std::move(*type), std::move(*figures)}, sink.take()};
+}
+
+struct Paged {
+  Sheet sheet;
+  Pages pages;
+};
+
+Outcome<Paged> paged(World& world, const Planned& p, const SheetOptions& options,
+                     const Sketched& sketch) {
+  Sink sink;
+  auto style = taken(read_style(world, p.build.print.large), sink);
+  const Shown shown(p.build, p.plan, options.customer_copy);
+  auto sheet = taken(
+      compose({shown.build(), shown.plan(), sketch.figures, p.wording, p.catalogue, options.parts}),
+      sink);
+  if (!style || !sheet) return {std::nullopt, sink.take()};
+  auto pages = taken(lay_out(*sheet, sketch.figures, sketch.type, *style), sink);
+  if (!pages) return {std::nullopt, sink.take()};
+  return {Paged{std::move(*sheet), std::move(*pages)}, sink.take()};
+}
+
+// Figures are drawn while the pages are written and painted: neither needs the other.
 Outcome<std::string> sheet_pdf(World& world, const Planned& p, const SheetOptions& options,
                                long long stamp) {
   Sink sink;
-  auto drafted = taken(draft(world, p, options), sink);
+  const auto sketch = taken(sketched(world, p), sink);
+  if (!sketch) return {std::nullopt, sink.take()};
+  auto drawing =
+      std::async(std::launch::async, [&] { return draw_pdf(sketch->figures, sketch->type); });
+  const auto sheet = taken(paged(world, p, options, *sketch), sink);
   auto files = taken(attachments(world, p, options), sink);
-  if (!drafted || !files) return {std::nullopt, sink.take()};
-  auto painting = std::async(std::launch::async,
-                             [&] { return paint(drafted->pages, drafted->type); });
-  auto drawn = taken(draw_pdf(drafted->figures, drafted->type), sink);
-  auto painted = taken(painting.get(), sink);
+  if (!sheet || !files) return {std::nullopt, sink.take()};
+  auto painted = taken(paint(sheet->pages, sketch->type), sink);
   auto profile = world.read(world.data("fonts/sRGB.icc"));
+  auto drawn = taken(drawing.get(), sink);
   if (!painted || !drawn || !profile) return {std::nullopt, sink.take()};
   return finish({.painted = std::move(*painted),
                  .drawn = std::move(*drawn),
-                 .pages = drafted->pages,
-                 .figures = drafted->figures,
+                 .pages = sheet->pages,
+                 .figures = sketch->figures,
                  .attachments = std::move(*files),
                  .colour_profile = std::move(*profile),
                  .archive = options.archive,
@@ -84,6 +114,17 @@ Outcome<std::string> sheet_pdf(World& world, const Planned& p, const SheetOption
 }
 
 }  // namespace
+
+Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& options) {
+  Sink sink;
+  auto sketch = taken(sketched(world, p), sink);
+  if (!sketch) return {std::nullopt, sink.take()};
+  auto sheet = taken(paged(world, p, options, *sketch), sink);
+  if (!sheet) return {std::nullopt, sink.take()};
+  return {Drafted{std::move(sketch->type), std::move(sketch->figures), std::move(sheet->sheet),
+                  std::move(sheet->pages)},
+          sink.take()};
+}
 
 Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
                                             const SheetOptions& options) {

@@ -1,7 +1,8 @@
 #include "layout/letters.h"
 
-#include <set>
+#include <array>
 
+#include "base/code_points.h"
 #include "base/text.h"
 
 namespace loamsheet {
@@ -18,13 +19,14 @@ std::string named(char32_t c) {
 }  // namespace
 
 void check_letters(const Pages& pages, const Typefaces& type, Sink& sink) {
-  std::set<std::pair<Face, char32_t>> seen;
+  std::array<CodePoints, face_count> seen;
   for (const Page& page : pages.pages) {
     for (const PageMark& mark : page.marks) {
       const auto* text = std::get_if<TextMark>(&mark);
       if (!text) continue;
       for (char32_t c : decoded(text->text)) {
-        if (!seen.insert({text->face, c}).second || type.has_glyph(text->face, c)) continue;
+        const bool is_new = seen[static_cast<size_t>(text->face)].add(c);
+        if (!is_new || type.has_glyph(text->face, c)) continue;
         Diagnostic d;
         d.message =
             "the sheet's typeface has no letter " + named(c) + ", in \"" + text->text + "\"";

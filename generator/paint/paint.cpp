@@ -7,9 +7,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <set>
 #include <utility>
 
+#include "base/code_points.h"
 #include "base/text.h"
 #include "paint/memory_file.h"
 
@@ -50,27 +50,28 @@ class HaruDocument {
   HPDF_Doc doc_;
 };
 
-using CodePoints = std::array<std::set<char32_t>, face_count>;
+using UsedLetters = std::array<CodePoints, face_count>;
 using Fonts = std::array<HPDF_Font, face_count>;
 
-CodePoints code_points_in_use(const Pages& pages) {
-  CodePoints used;
+UsedLetters letters_in_use(const Pages& pages) {
+  UsedLetters used;
   for (const Page& page : pages.pages) {
     for (const PageMark& mark : page.marks) {
       const auto* text = std::get_if<TextMark>(&mark);
       if (!text) continue;
-      for (char32_t c : decoded(text->text)) used[static_cast<size_t>(text->face)].insert(c);
+      for (char32_t c : decoded(text->text)) used[static_cast<size_t>(text->face)].add(c);
     }
   }
   return used;
 }
 
 // Loads the faces in use, each cut to its letters. libharu keeps its own handle on the file.
-std::optional<Diagnostic> load_fonts(const CodePoints& used, const Typefaces& type,
+std::optional<Diagnostic> load_fonts(const UsedLetters& used, const Typefaces& type,
                                      HaruDocument& document, Fonts& fonts) {
   for (size_t i = 0; i < used.size(); ++i) {
-    if (used[i].empty()) continue;
-    const auto cut = type.cut(static_cast<Face>(i), used[i]);
+    const auto& letters = used[i].all();
+    if (letters.empty()) continue;
+    const auto cut = type.cut(static_cast<Face>(i), letters);
     if (!cut) return cut.messages.front();
     const MemoryFile file(*cut.value);
     if (!file.good()) return internal("there is no memory for a font file");
@@ -193,7 +194,7 @@ Outcome<std::string> paint(const Pages& pages, const Typefaces& type) {
   HPDF_UseUTFEncodings(document.get());
   HPDF_SetCompressionMode(document.get(), HPDF_COMP_NONE);
   Fonts fonts{};
-  if (auto error = load_fonts(code_points_in_use(pages), type, document, fonts)) {
+  if (auto error = load_fonts(letters_in_use(pages), type, document, fonts)) {
     return failure<std::string>(std::move(*error));
   }
   for (const Page& page : pages.pages) paint_page(page, fonts, document);
