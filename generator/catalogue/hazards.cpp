@@ -24,6 +24,7 @@ HazardRule rule_of(const Node& row, const Shelf& sources, Sink& sink) {
   rule.touch = gravity(row, "touch");
   rule.light = gravity(row, "light");
   rule.skin = gravity(row, "skin");
+  rule.sap = gravity(row, "sap");
   return rule;
 }
 

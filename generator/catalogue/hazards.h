@@ -20,6 +20,7 @@ struct HazardRule {
   Gravity touch = Gravity::none;         // of an animal of some weight
   Gravity light = Gravity::none;         // of one that leaves bear
   Gravity skin = Gravity::none;          // of an amphibian
+  Gravity sap = Gravity::none;           // in the eyes and on the skin of any other
 };
 
 using HazardRules = std::map<std::string, HazardRule>;  // by kind of hazard

@@ -119,6 +119,8 @@ constexpr Key animals[] = {
     {.path = "animals.*.facts[].society", .kind = choice, .choices = "alone|pair|group"},
     {.path = "animals.*.facts[].lives_with", .kind = list},
     {.path = "animals.*.facts[].lives_with[]", .kind = id},
+    {.path = "animals.*.facts[].planted_with", .kind = list},
+    {.path = "animals.*.facts[].planted_with[]", .kind = id},
     {.path = "animals.*.facts[].digs", .kind = yes_no},
     {.path = "animals.*.facts[].claws", .kind = yes_no},
     {.path = "animals.*.facts[].climbs", .kind = yes_no},
@@ -158,9 +160,16 @@ constexpr Key plants[] = {
     {.path = "plants.*.facts[].height", .kind = length, .limits = {1, 60000}, .flags = range_ok},
     {.path = "plants.*.facts[].spread", .kind = length, .limits = {1, 60000}, .flags = range_ok},
     {.path = "plants.*.facts[].growth", .kind = choice, .choices = "slow|medium|fast"},
+    {.path = "plants.*.facts[].leaf",
+     .kind = choice,
+     .choices = "fine|small|broad|strap|divided|fleshy"},
+    {.path = "plants.*.facts[].role",
+     .kind = choice,
+     .choices = "backdrop|focal|middle|ground|trailer|mounted|moss"},
     {.path = "plants.*.facts[].light", .kind = choice, .choices = "low|medium|high"},
     {.path = "plants.*.facts[].ppfd_from", .kind = number, .limits = {0, 3000}},
     {.path = "plants.*.facts[].humidity", .kind = share, .limits = {0, 1}},
+    {.path = "plants.*.facts[].dampest", .kind = share, .limits = {0, 1}},
     {.path = "plants.*.facts[].moisture", .kind = choice, .choices = "dry|moderate|moist|wet"},
     {.path = "plants.*.facts[].coldest", .kind = temperature, .limits = air},
     {.path = "plants.*.facts[].warmest", .kind = temperature, .limits = air},
@@ -171,8 +180,7 @@ constexpr Key plants[] = {
     {.path = "plants.*.facts[].hazards[]",
      .kind = choice,
      .choices = "latex-sap|caustic-latex|calcium-oxalate|toxic-if-eaten|saponin|spines|sharp-edge|"
-                "stiff-tip|"
-                "none-known"},
+                "toothed-edge|stiff-tip|none-known"},
     {.path = "plants.*.facts[].edible", .kind = yes_no},
     {.path = "plants.*.facts[].invasive", .kind = text},
     {.path = "plants.*.facts[].first_month", .kind = text},
@@ -223,6 +231,7 @@ constexpr Key hazards[] = {
     {.path = "hazards.*.touch", .kind = choice, .choices = weights},
     {.path = "hazards.*.light", .kind = choice, .choices = weights},
     {.path = "hazards.*.skin", .kind = choice, .choices = weights},
+    {.path = "hazards.*.sap", .kind = choice, .choices = weights},
     {.path = "hazards.*.explains", .kind = id},
 };
 

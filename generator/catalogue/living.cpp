@@ -25,6 +25,7 @@ void take_ways(const FactLine& line, Animal& a) {
   line.take("activity", a.activity);
   line.take("society", a.society);
   line.take("lives_with", a.lives_with);
+  line.take("planted_with", a.planted_with);
   line.take("digs", a.digs);
   line.take("claws", a.claws);
   line.take("climbs", a.climbs);
@@ -59,12 +60,15 @@ void take_facts(const FactLine& line, Plant& p) {
   line.take("family", p.family);
   line.take("habit", p.habit);
   line.take("growth", p.growth);
+  line.take("leaf", p.leaf);
+  line.take("role", p.role);
   line.take("height", p.height);
   line.take("spread", p.spread);
   line.take("root_depth", p.root_depth);
   line.take("light", p.light);
   line.take("ppfd_from", p.ppfd_from);
   line.take("humidity", p.humidity);
+  line.take("dampest", p.dampest);
   line.take("moisture", p.moisture);
   line.take("coldest", p.coldest);
   line.take("warmest", p.warmest);

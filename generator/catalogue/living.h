@@ -20,11 +20,12 @@ struct Animal {
   Known<std::string> build_kind;  // humid, temperate, arid, burrowing, semi-aquatic
   Known<Range<Millimetres>> length;
   Known<Range<Kilograms>> mass;
-  Known<std::string> lifestyle, diet;          // arboreal, ...; herbivore, ...
-  Known<std::string> browses;                  // eats plants: no, incidentally, yes
-  Known<std::string> activity;                 // diurnal, nocturnal, crepuscular, any
-  Known<std::string> society;                  // of its kind: alone, pair, group
-  Known<std::vector<std::string>> lives_with;  // ids of other species
+  Known<std::string> lifestyle, diet;            // arboreal, ...; herbivore, ...
+  Known<std::string> browses;                    // eats plants: no, incidentally, yes
+  Known<std::string> activity;                   // diurnal, nocturnal, crepuscular, any
+  Known<std::string> society;                    // of its kind: alone, pair, group
+  Known<std::vector<std::string>> lives_with;    // ids of other species
+  Known<std::vector<std::string>> planted_with;  // ids of plants that its keepers grow with it
   Known<bool> digs, climbs, jumps;
   Known<bool> claws;                        // climbs with claws
   Known<std::string> lays;                  // soil, surface, water; live or no
@@ -43,12 +44,15 @@ struct Animal {
 // Sizes are mature; a climber's height is the length of its stem.
 struct Plant {
   std::string id, name;
-  std::string botanical;                       // "Ficus pumila 'Minima'"
+  std::string botanical;                     // "Ficus pumila 'Minima'"
   Known<std::string> family, habit, growth;  // climber, ground-cover, ...; slow, medium, fast
+  Known<std::string> leaf;                   // fine, small, broad, strap, divided, fleshy
+  Known<std::string> role;  // that builders give it, where its habit does not say: focal, ...
   Known<Range<Millimetres>> height, spread, root_depth;
   Known<std::string> light;     // a class of Catalogue::light
   Known<double> ppfd_from;      // umol m-2 s-1, where it differs from the class
   Known<Fraction> humidity;     // least
+  Known<Fraction> dampest;      // air in which it lives for long
   Known<std::string> moisture;  // dry, moderate, moist, wet
   Known<Celsius> coldest, warmest;
   Known<bool> mountable;

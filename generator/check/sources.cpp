@@ -30,14 +30,15 @@ class Named {
 };
 
 void take(Named& named, const Animal& a) {
-  named.facts(a.diet, a.browses, a.society, a.lays, a.lives_with, a.wear, a.mass, a.length);
+  named.facts(a.diet, a.browses, a.society, a.lays, a.lives_with, a.planted_with, a.wear);
+  named.facts(a.mass, a.length);
   named.facts(a.floor_length, a.floor_width, a.headroom, a.day, a.basking, a.night, a.humidity);
   named.facts(a.body.skin_takes_up, a.body.moults_bare, a.body.thickness);
 }
 
 void take(Named& named, const Plant& p) {
   for (const Hazard& hazard : p.hazards) named.take(hazard.origin);
-  named.facts(p.robustness, p.humidity, p.coldest, p.warmest);
+  named.facts(p.robustness, p.humidity, p.dampest, p.coldest, p.warmest);
 }
 
 }  // namespace

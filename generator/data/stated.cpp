@@ -113,9 +113,11 @@ const Stated* Looked::find(std::string_view key) const {
 Looked stated(const Plant& p, const Wording& words) {
   Stating s(p.id, p.name, words);
   s.fact("family", p.family).fact("habit", p.habit).fact("growth", p.growth);
+  s.fact("leaf", p.leaf).fact("role", p.role);
   s.fact("height_mm", p.height).fact("spread_mm", p.spread).fact("root_depth_mm", p.root_depth);
   s.fact("light", p.light).fact("ppfd_from_umol_m2_s", p.ppfd_from);
-  s.fact("humidity_from_pct", p.humidity).fact("moisture", p.moisture);
+  s.fact("humidity_from_pct", p.humidity).fact("humidity_to_pct", p.dampest);
+  s.fact("moisture", p.moisture);
   s.fact("coldest_c", p.coldest).fact("warmest_c", p.warmest);
   s.fact("mountable", p.mountable).fact("robustness", p.robustness);
   if (!p.hazards.empty()) s.add(stated_hazards(p.hazards));
@@ -131,6 +133,7 @@ Looked stated(const Animal& a, const Wording& words) {
   s.fact("lifestyle", a.lifestyle).fact("diet", a.diet);
   s.fact("browses", a.browses).fact("activity", a.activity);
   s.fact("society", a.society).fact("lives_with", a.lives_with);
+  s.fact("planted_with", a.planted_with);
   s.fact("digs", a.digs).fact("claws", a.claws).fact("climbs", a.climbs).fact("jumps", a.jumps);
   s.fact("wear", a.wear).fact("lays", a.lays).fact("water", a.water);
   s.fact("young_mm", a.young).fact("feeder_mm", a.feeder);

@@ -16,6 +16,9 @@ inline constexpr Fraction far_too_small{0.5};
 // The share of the height that layers may take from what an animal needs. Common practice.
 inline constexpr Fraction layers_take{1.0 / 3.0};
 
+// Air on average, below which the ground dries out too far for plants of bogs. Common practice.
+inline constexpr Fraction bog_air{0.60};
+
 // How far from right under a lamp its basking place may lie. Common practice.
 inline constexpr Millimetres under_lamp{150};
 

@@ -3,6 +3,7 @@
 
 #include "plan/fit.h"
 #include "plan/fit_body.h"
+#include "plan/fit_constants.h"
 #include "plan/fit_weight.h"
 #include "plan/placement_constants.h"
 
@@ -86,15 +87,29 @@ Origins eating_origins(const KeptAnimal& animal) {
   return {animal.facts.browses->origin};
 }
 
-// Who eats leaves as food must not find poison; who tries them should not; who eats insects meets
-// it only through the insects.
+// A source names the plant among those that the animal's keepers grow with it.
+bool planted_with(const Pair& pair) {
+  const auto& plants = pair.animal.facts.planted_with;
+  if (!plants) return false;
+  return std::find(plants->value.begin(), plants->value.end(), pair.plant.facts.id) !=
+         plants->value.end();
+}
+
+// Who eats leaves as food must not find poison, but for what its keepers are known to grow with
+// it; who tries them should not; who eats insects meets it only through the insects.
 Found eaten(const Pair& pair) {
   const bool reached = !out_of_reach(pair.build, pair.plant, pair.animal);
   const std::string eats = reached ? browses(pair.animal) : "no";
   const char* rule = eats == "yes"            ? "plant-poisons-browser"
                      : eats == "incidentally" ? "plant-harms-nibbler"
                                               : "plant-harms-prey";
-  return worst(pair, {eaten_gravity, eating_origins}, rule);
+  Found found = worst(pair, {eaten_gravity, eating_origins}, rule);
+  if (found.empty() || found[0].weight != Weight::stop || !planted_with(pair)) return found;
+  found[0].weight = Weight::caution;
+  found[0].rule = "plant-kept-with-browser";
+  const Origin& keepers = pair.animal.facts.planted_with->origin;
+  found[0].args.emplace_back("keepers", sources_of(pair.build, {keepers}));
+  return found;
 }
 
 Gravity touch_gravity(const Pair& pair, const HazardRule& rule) {
@@ -123,6 +138,17 @@ Found irritant(const Pair& pair) {
   return worst(pair, {skin_gravity, skin_origins}, "plant-irritates-skin");
 }
 
+Gravity sap_gravity(const Pair&, const HazardRule& rule) {
+  return rule.sap;
+}
+
+// A light animal breaks no stems.
+Found burning(const Pair& pair) {
+  const auto wear = wear_grown(pair.animal);
+  if (holds(pair.animal.facts.body.skin_takes_up) || !wear || wear->value <= 1) return {};
+  return worst(pair, {sap_gravity, no_origins}, "plant-sap-burns");
+}
+
 // What is grown to be eaten is none the worse for it.
 bool grazed(const Pair& pair) {
   return browses(pair.animal) == "yes" && holds(pair.plant.facts.edible);
@@ -148,13 +174,21 @@ Found delicate(const Pair& pair) {
   return {std::move(found)};
 }
 
+// The day that a plant meets everywhere. Where the animal basks there is a cool side to plant;
+// where it does not, all of the tank takes part in what is stated.
+Celsius day_everywhere(const Animal& animal) {
+  const Range<Celsius>& day = animal.day->value;
+  return animal.basking ? day.low : Celsius{(day.low.v + day.high.v) / 2};
+}
+
+// No side of a tank is warmer than the coldest of its nights.
 Found wrong_heat(const Pair& pair) {
   const Plant& plant = pair.plant.facts;
-  const auto &day = pair.animal.facts.day, &night = pair.animal.facts.night;
-  const bool hot = plant.warmest && day && day->value.low > plant.warmest->value;
-  const bool cold = plant.coldest && night && night->value.high < plant.coldest->value;
+  const Animal& animal = pair.animal.facts;
+  const bool hot = plant.warmest && animal.day && day_everywhere(animal) > plant.warmest->value;
+  const bool cold = plant.coldest && animal.night && animal.night->value.low < plant.coldest->value;
   if (!hot && !cold) return {};
-  const auto& held = hot ? day : night;
+  const auto& held = hot ? animal.day : animal.night;
   const auto& limit = hot ? plant.warmest : plant.coldest;
   Finding found = about(pair, Weight::caution, hot ? "plant-too-hot" : "plant-too-cold",
                         {limit->origin, held->origin});
@@ -163,13 +197,15 @@ Found wrong_heat(const Pair& pair) {
   return {std::move(found)};
 }
 
-Found air_too_dry(const Pair& pair) {
-  const auto& wanted = pair.plant.facts.humidity;
-  const auto& kept = pair.animal.facts.humidity;
-  if (is_dry(pair.build.kind) || !wanted || !kept || kept->value.high >= wanted->value) return {};
-  Finding found = about(pair, Weight::caution, "plant-air-too-dry", {wanted->origin, kept->origin});
-  found.args.emplace_back("held", kept->value);
-  found.args.emplace_back("limit", wanted->value);
+Fraction middle(const Range<Fraction>& range) {
+  return Fraction{(range.low.v + range.high.v) / 2};
+}
+
+Found wrong_air(const Pair& pair, const char* rule, const Fact<Fraction>& limit) {
+  const auto& kept = *pair.animal.facts.humidity;
+  Finding found = about(pair, Weight::caution, rule, {limit.origin, kept.origin});
+  found.args.emplace_back("held", kept.value);
+  found.args.emplace_back("limit", limit.value);
   return {std::move(found)};
 }
 
@@ -183,6 +219,33 @@ bool wants_wet(const Plant& plant) {
   return roots || (plant.humidity && plant.humidity->value >= Fraction{0.60});
 }
 
+// In a dry build the damper end of what is stated is that of a damp hide, not of the open; what
+// wants more than such a build ever has is said of it as a whole.
+Found air_too_dry(const Pair& pair) {
+  const auto& wanted = pair.plant.facts.humidity;
+  const auto& kept = pair.animal.facts.humidity;
+  const bool dry = is_dry(pair.build.kind);
+  if (!wanted || !kept || (dry && wants_wet(pair.plant.facts))) return {};
+  if ((dry ? middle(kept->value) : kept->value.high) >= wanted->value) return {};
+  return wrong_air(pair, "plant-air-too-dry", *wanted);
+}
+
+Found air_too_damp(const Pair& pair) {
+  const auto& borne = pair.plant.facts.dampest;
+  const auto& kept = pair.animal.facts.humidity;
+  if (!borne || !kept || middle(kept->value) <= borne->value) return {};
+  return wrong_air(pair, "plant-air-too-damp", *borne);
+}
+
+// Bog plants outside a damp build, by the air that each animal is kept in.
+bool too_dry_for_bog(const Build& build, const Plant& plant) {
+  if (!plant.moisture || plant.moisture->value != "wet") return false;
+  return std::any_of(build.kept.begin(), build.kept.end(), [](const KeptAnimal& animal) {
+    const auto& humidity = animal.facts.humidity;
+    return humidity && middle(humidity->value) < constants::bog_air;
+  });
+}
+
 // By its kind, or by the air that an animal is kept in.
 bool stands_wet(const Build& build) {
   const bool damp = std::any_of(build.kept.begin(), build.kept.end(), [](const KeptAnimal& animal) {
@@ -194,7 +257,7 @@ bool stands_wet(const Build& build) {
 }
 
 Found wrong_build(const PlantUse& use, const Build& build) {
-  const bool dry = is_dry(build.kind) && wants_wet(use.facts);
+  const bool dry = is_dry(build.kind) ? wants_wet(use.facts) : too_dry_for_bog(build, use.facts);
   const bool wet = stands_wet(build) && wants_dry(use.facts);
   if (!dry && !wet) return {};
   return {{Weight::caution,
@@ -239,7 +302,8 @@ Suitability suitability(const Build& build, const PlantUse& plant) {
   Suitability result;
   for (const KeptAnimal& animal : build.kept) {
     const Pair pair{build, plant, animal};
-    for (const auto rule : {eaten, sharp, irritant, delicate, wrong_heat, air_too_dry}) {
+    for (const auto rule :
+         {eaten, sharp, irritant, burning, delicate, wrong_heat, air_too_dry, air_too_damp}) {
       append(result.reasons, rule(pair));
     }
   }

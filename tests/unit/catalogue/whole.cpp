@@ -103,6 +103,7 @@ TEST_CASE("every plant is whole") {
     CHECK(p.moisture);
     CHECK(p.root_depth);
     CHECK(p.mountable);
+    CHECK(p.leaf);
     CHECK(p.first_month);
   });
 }
@@ -119,6 +120,7 @@ TEST_CASE("plants have sizes, warmth and roots that plants have") {
     CHECK(p.coldest->value.v >= -30);
     CHECK(p.warmest->value.v <= 45);
     CHECK(p.warmest->value.v - p.coldest->value.v >= 5);
+    if (p.dampest) CHECK(p.dampest->value.v >= p.humidity->value.v + 0.1);
   });
 }
 
@@ -206,6 +208,17 @@ TEST_CASE("animals that live with another know it by its id, and it is in the ca
     if (!a.lives_with) return;
     for (const auto& other : a.lives_with->value) CHECK(real().animals.has(other));
   });
+}
+
+TEST_CASE("plants that keepers grow with an animal are in the catalogue, and it eats leaves") {
+  int known = 0;
+  each_animal([&](const Animal& a) {
+    if (!a.planted_with) return;
+    CHECK(a.browses->value == "yes");
+    for (const auto& plant : a.planted_with->value) CHECK(real().plants.has(plant));
+    ++known;
+  });
+  CHECK(known > 0);
 }
 
 TEST_CASE("every crew species is whole") {

@@ -44,8 +44,10 @@ Build sturdy(int robustness, int wear, bool digs, const std::string& origin) {
 TEST_CASE("poison weighs by what the animal eats") {
   const auto stop = plant_fit(hazardous("herbivore", "calcium-oxalate", "common practice"));
   CHECK(weight_of(stop, "plant-poisons-browser") == Weight::stop);
-  const auto caution = plant_fit(hazardous("omnivore", "saponin", "common practice"));
+  const auto caution = plant_fit(hazardous("omnivore", "toxic-if-eaten", "common practice"));
   CHECK(weight_of(caution, "plant-harms-nibbler") == Weight::caution);
+  const auto licked = plant_fit(hazardous("omnivore", "saponin", "common practice"));
+  CHECK(weight_of(licked, "plant-harms-nibbler") == Weight::note);
   const auto note = plant_fit(hazardous("insectivore", "toxic-if-eaten", "common practice"));
   CHECK(weight_of(note, "plant-harms-prey") == Weight::note);
   const Build harmless = hazardous("herbivore", "none-known", "common practice");
@@ -80,6 +82,27 @@ TEST_CASE("spines weigh by what lands on them, sap by the skin that takes it up"
   CHECK_FALSE(weight_of(plant_fit(build), "plant-irritates-skin"));
   build.kept[0].facts.body.skin_takes_up = known(true);
   CHECK(weight_of(plant_fit(build), "plant-irritates-skin") == Weight::stop);
+}
+
+TEST_CASE("sap that burns is a caution for what breaks stems, and has its own rule on bare skin") {
+  Build build = hazardous("insectivore", "caustic-latex", "common practice");
+  build.kept[0].facts.wear = known(2);
+  CHECK(weight_of(plant_fit(build), "plant-sap-burns") == Weight::caution);
+  build.kept[0].facts.wear = known(1);
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-sap-burns"));
+  build.kept[0].facts.wear = known(2);
+  build.kept[0].facts.body.skin_takes_up = known(true);
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-sap-burns"));
+}
+
+TEST_CASE("what keepers are known to grow with a browser is a caution where it would be a stop") {
+  Build build = hazardous("herbivore", "calcium-oxalate", "aspca-oxalates");
+  build.kept[0].facts.planted_with = known(std::vector<std::string>{"other"}, "herp-hut");
+  CHECK(weight_of(plant_fit(build), "plant-poisons-browser") == Weight::stop);
+  build.kept[0].facts.planted_with->value.push_back("risky");
+  const Found found = plant_fit(build);
+  CHECK_FALSE(weight_of(found, "plant-poisons-browser"));
+  CHECK(weight_of(found, "plant-kept-with-browser") == Weight::caution);
 }
 
 TEST_CASE("a finding on a plant names the plant's source beside that of the rule") {
@@ -221,6 +244,63 @@ TEST_CASE("the air that an animal is kept in is held against the plant") {
   CHECK(weight_of(plant_fit(build), "plant-air-too-dry") == Weight::caution);
   build.kept[0].facts.humidity->value.high = {0.6};
   CHECK_FALSE(weight_of(plant_fit(build), "plant-air-too-dry"));
+}
+
+TEST_CASE("in a dry build it is the air of the open that counts, not that of a damp hide") {
+  Build build = weighed_box();
+  build.kind = BuildKind::arid;
+  build.kept.push_back(animal("gecko", "insectivore"));
+  build.kept[0].facts.humidity = known(Range<Fraction>{{0.3}, {0.5}});
+  Plant vine = plant("vine", "climber");
+  vine.humidity = known(Fraction{0.5});
+  add(build, vine);
+  CHECK(weight_of(plant_fit(build), "plant-air-too-dry") == Weight::caution);
+  build.plants[0].facts.humidity = known(Fraction{0.4});
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-air-too-dry"));
+  build.plants[0].facts.moisture = known<std::string>("moist");
+  CHECK(weight_of(plant_fit(build), "plant-too-dry") == Weight::caution);
+}
+
+TEST_CASE("a plant of open places is questioned in air that is damp for long") {
+  Build build = weighed_box();
+  build.kept.push_back(animal("frog", "insectivore"));
+  build.kept[0].facts.humidity = known(Range<Fraction>{{0.8}, {1}});
+  Plant open = plant("open", "rosette");
+  open.dampest = known(Fraction{0.9});
+  add(build, open);
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-air-too-damp"));
+  build.plants[0].facts.dampest->value = {0.6};
+  CHECK(weight_of(plant_fit(build), "plant-air-too-damp") == Weight::caution);
+}
+
+TEST_CASE("bog plants are questioned where the ground dries out between waterings") {
+  Build build = weighed_box();
+  build.kind = BuildKind::temperate;
+  build.kept.push_back(animal("snake", "carnivore"));
+  build.kept[0].facts.humidity = known(Range<Fraction>{{0.4}, {0.6}});
+  Plant bog = plant("bog", "grass");
+  bog.moisture = known<std::string>("wet");
+  add(build, bog);
+  CHECK(weight_of(plant_fit(build), "plant-too-dry") == Weight::caution);
+  build.kept[0].facts.humidity->value = {{0.6}, {0.8}};
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-too-dry"));
+}
+
+TEST_CASE("without a basking place there is no cool side, and no side is warm at night") {
+  Build build = weighed_box();
+  build.kept.push_back(animal("frog", "insectivore"));
+  Animal& frog = build.kept[0].facts;
+  frog.day = known(Range<Celsius>{{22}, {30}}), frog.night = known(Range<Celsius>{{10}, {20}});
+  Plant fern = plant("fern", "fern");
+  fern.warmest = known(Celsius{24});
+  add(build, fern);
+  CHECK(weight_of(plant_fit(build), "plant-too-hot") == Weight::caution);
+  frog.basking = known(Range<Celsius>{{35}, {38}});
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-too-hot"));
+  build.plants[0].facts.coldest = known(Celsius{12});
+  CHECK(weight_of(plant_fit(build), "plant-too-cold") == Weight::caution);
+  build.plants[0].facts.coldest = known(Celsius{10});
+  CHECK_FALSE(weight_of(plant_fit(build), "plant-too-cold"));
 }
 
 TEST_CASE("bought plants are looked at with the animal in mind that eats them") {

@@ -102,6 +102,10 @@ Build ill_planted_box() {
   food.robustness = known(1);
   food.edible = known(true);
   add(build, food);
+  Plant liked = plant("liked", "rosette");
+  liked.dampest = known(Fraction{0.2});
+  liked.hazards.push_back({"caustic-latex", {"common practice"}});
+  add(build, liked);
   build.furnishings = {bowl({700, 200, 0})};
   build.plants[0].pinned = Point{700, 200};
   build.plants[1].pinned = Point{720, 200};
@@ -135,6 +139,8 @@ Build ill_peopled_box(BuildKind kind) {
   build.kept[0].juvenile = true;
   build.kept[0].facts.digs.reset();
   build.kept[0].mass = Kilograms{0.004};
+  build.kept[0].facts.planted_with = known(std::vector<std::string>{"liked"});
+  build.kept[2].facts.body.skin_takes_up = known(false);
   build.crew = {crew({10}, {20}), crew({30}, {40})};
   return build;
 }
