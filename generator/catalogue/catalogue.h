@@ -11,6 +11,7 @@
 #include "base/span.h"
 #include "base/units.h"
 #include "base/world.h"
+#include "catalogue/choosing.h"
 #include "catalogue/fact.h"
 #include "catalogue/hazards.h"
 #include "catalogue/rules.h"
@@ -78,6 +79,7 @@ struct Catalogue {
   HazardRules hazards;
   std::shared_future<Outcome<TaskRules>> rules;  // being read while a spec is checked
   SoftWeights soft;                              // of placement
+  DataFile choosing;                             // of what the plan picks, read when it does
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.

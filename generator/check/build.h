@@ -12,6 +12,7 @@
 #include "base/span.h"
 #include "base/units.h"
 #include "catalogue/catalogue.h"
+#include "catalogue/choosing.h"
 #include "catalogue/rules.h"
 #include "catalogue/soft_weights.h"
 #include "check/climate.h"
@@ -96,6 +97,7 @@ struct Build {
   Span water_source_at;
   std::optional<Range<Litres>> measured_loss;  // of water, a day; a reading beats the model
   SoftWeights soft;                            // of the soft rules of placement
+  ChoosingRules choosing;                      // of what the plan picks
   std::vector<HazardousMaterial> hazardous;
   HazardRules hazards;                    // how much each hazard weighs
   std::map<std::string, Source> sources;  // that facts of animals, plants and hazards name

@@ -54,20 +54,32 @@ void keep_best(Ways& ways, const Wish& wish) {
   ways = std::move(kept);
 }
 
+struct Choosing {
+  const std::vector<Pickable>& offers;
+  const std::vector<RoleWorth>& roles;
+  const Wish& wish;
+
+  const RoleWorth& role(const Pickable& offer) const {
+    return roles[static_cast<size_t>(offer.role)];
+  }
+};
+
 BundleOwner nothing() {
   auto part = std::make_unique<Bundle>();
   part->ways = {{Way{}}};
   return part;
 }
 
-BundleOwner single(const Pickable& offer, int index, const Wish& wish) {
+BundleOwner single(const Pickable& offer, int index, const Choosing& choosing) {
+  const Wish& wish = choosing.wish;
+  const long alike = choosing.role(offer).alike;
   BundleOwner part = nothing();
   part->offer = index;
   const int most = std::min(wish.count, static_cast<int>(offer.price.size()));
   for (int n = 1; n <= most; ++n) {
     const long cost = offer.price[static_cast<size_t>(n - 1)];
     if (!affordable(cost, wish)) break;
-    part->ways.push_back({Way{cost, worth_of_some(offer.worth, n) - same_family, n, 0, 0}});
+    part->ways.push_back({Way{cost, worth_of_some(offer.worth, n) - alike, n, 0, 0}});
   }
   return part;
 }
@@ -122,17 +134,18 @@ BundleOwner run(const std::vector<Pickable>& offers, size_t& at, const Wish& wis
   return part;
 }
 
-BundleOwner family(const std::vector<Pickable>& offers, size_t& at, const Wish& wish) {
+BundleOwner of_one_leaf(const Choosing& choosing, size_t& at) {
   const auto alike = [](const Pickable& a, const Pickable& b) {
-    return a.role == b.role && a.family == b.family;
+    return a.role == b.role && a.leaf == b.leaf;
   };
+  const long first = choosing.role(choosing.offers[at]).alike;
   const auto one = [&](size_t& i) {
-    BundleOwner part = single(offers[i], static_cast<int>(i), wish);
+    BundleOwner part = single(choosing.offers[i], static_cast<int>(i), choosing);
     ++i;
     return part;
   };
-  BundleOwner part = run(offers, at, wish, alike, one);
-  add_worth(*part, [](int) { return same_family; });  // the first species loses nothing
+  BundleOwner part = run(choosing.offers, at, choosing.wish, alike, one);
+  add_worth(*part, [first](int) { return first; });  // the first species loses nothing
   return part;
 }
 
@@ -151,12 +164,13 @@ void count_offers(const Bundle& part, size_t count, size_t way, std::vector<int>
 
 std::vector<int> best_choice(const std::vector<Pickable>& offers,
                              const std::vector<RoleWorth>& roles, const Wish& wish) {
+  const Choosing choosing{offers, roles, wish};
   BundleOwner all = nothing();
   for (size_t at = 0; at < offers.size();) {
-    const RoleWorth& role = roles[static_cast<size_t>(offers[at].role)];
+    const RoleWorth& role = choosing.role(offers[at]);
     const auto alike = [](const Pickable& a, const Pickable& b) { return a.role == b.role; };
     BundleOwner part =
-        run(offers, at, wish, alike, [&](size_t& i) { return family(offers, i, wish); });
+        run(offers, at, wish, alike, [&](size_t& i) { return of_one_leaf(choosing, i); });
     add_worth(*part, [&](int count) { return worth_of_role(role, count); });
     all = joined(std::move(all), std::move(part), wish);
   }
@@ -171,13 +185,13 @@ long worth_of(const std::vector<int>& taken, const std::vector<Pickable>& offers
               const std::vector<RoleWorth>& roles) {
   long sum = 0;
   std::vector<int> in_role(roles.size());
-  std::set<std::pair<int, int>> families;
+  std::set<std::pair<int, int>> leaves;
   for (size_t i = 0; i < offers.size(); ++i) {
     if (taken[i] == 0) continue;
     sum += worth_of_some(offers[i].worth, taken[i]);
     in_role[static_cast<size_t>(offers[i].role)] += taken[i];
-    const bool first = families.emplace(offers[i].role, offers[i].family).second;
-    if (!first) sum -= same_family;
+    const bool first = leaves.emplace(offers[i].role, offers[i].leaf).second;
+    if (!first) sum -= roles[static_cast<size_t>(offers[i].role)].alike;
   }
   for (size_t r = 0; r < roles.size(); ++r) sum += worth_of_role(roles[r], in_role[r]);
   return sum;

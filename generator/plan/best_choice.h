@@ -8,17 +8,18 @@ namespace loamsheet {
 
 // A species that may be taken, up to as often as it has prices.
 struct Pickable {
-  int role = 0;  // offers of one role stand together, and in it those of one family
-  int family = 0;
+  int role = 0;  // offers of one role stand together, and in it those of one kind of leaf
+  int leaf = 0;
   long worth = 0;           // millionths, of the first; negative: taken only to make up the number
   std::vector<long> price;  // as Money counts, of so many more: price[0] is that of one
 };
 
 // What it is worth to have a role filled, and how many plants in it are enough: each beyond them
-// takes something off.
+// takes something off, and so does each species beyond the first of one kind of leaf.
 struct RoleWorth {
   long filled = 0, crowded = 0;  // millionths
   int enough = 1;
+  long alike = 0;  // millionths
 };
 
 struct Wish {
@@ -26,11 +27,8 @@ struct Wish {
   std::optional<long> budget;  // as Money counts
 };
 
-// A second plant of a species is worth half of the first, a third a quarter, and so on; a second
-// species of a family in a role loses this much: leaves of one cut are dull. From memory.
-inline constexpr long same_family = 100'000;
-
-// How many of each offer. The sum of their worth, the same computed from the outside: of equal sets
+// How many of each offer. A second plant of a species is worth half of the first, a third a
+// quarter, and so on. The sum of their worth, the same computed from the outside: of equal sets
 // one, whatever the order of reading was, for offers stand in a fixed order.
 std::vector<int> best_choice(const std::vector<Pickable>&, const std::vector<RoleWorth>&,
                              const Wish&);

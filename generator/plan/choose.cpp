@@ -48,7 +48,7 @@ class Choosing {
   }
 
   std::vector<int> taken() {
-    const auto roles = role_worths(wanted_.count);
+    const auto roles = role_worths(build_.choosing, wanted_.count);
     while (true) {
       auto taken = best_choice(pickables_of(found_.some), roles, wish_of(wanted_));
       if (!cut_to_places(taken)) return taken;

@@ -37,7 +37,8 @@ struct Selection {
 // plants anew. A picked plant carries no stop against the animals, is on hand where there is a
 // stock list, and has a place beside the plants that the spec names; together they keep to the
 // budget. As many as were asked for are picked, while that is possible; of such sets the one worth
-// most (see best_choice.h), by fit to the best of the enclosure's places, by roles and by variety.
+// most (see best_choice.h), by fit to the best of the enclosure's places, by the climate, by roles
+// and by variety in leaf: Build::choosing says how much each counts.
 std::vector<Selection> choose_plants(Build&);
 
 }  // namespace loamsheet

@@ -5,6 +5,7 @@
 #include <map>
 #include <tuple>
 
+#include "plan/at_home.h"
 #include "plan/packs.h"
 #include "plan/placement_rules.h"
 #include "plan/suitable.h"
@@ -12,33 +13,36 @@
 namespace loamsheet {
 namespace {
 
-// Below this a soft rule is not kept well enough for a plant to be picked. From memory.
-constexpr double least_kept = 0.5;
-
-// A caution costs more than any role is worth: such a plant only makes up the number.
-constexpr long caution_cost = 3'000'000;
-
-std::string text_of(const Known<std::string>& fact) {
-  return fact ? fact->value : "";
-}
-
-std::string role_of(const Needs& needs) {
+// As it is written in templates/choosing.yaml.
+std::string habit_name(const Needs& needs) {
   switch (needs.habit) {
     case Habit::moss:
       return "moss";
     case Habit::creeper:
-      return "ground";
+      return "creeper";
     case Habit::trailer:
       return "trailer";
     case Habit::climber:
+      return "climber";
     case Habit::tall:
-      return "backdrop";
+      return "tall";
     case Habit::epiphyte:
-      return "mounted";
+      return "epiphyte";
     case Habit::low:
       break;
   }
-  return needs.focal ? "focal" : "middle";
+  return needs.focal ? "focal" : "low";
+}
+
+// What the catalogue calls it, or else what its habit plays.
+std::string role_of(const Build& build, const Candidate& candidate) {
+  const Plant& plant = candidate.kind->facts;
+  if (plant.role) return plant.role->value;
+  const std::string habit = habit_name(candidate.needs);
+  for (const auto& [name, rule] : build.choosing.roles) {
+    if (std::find(rule.habits.begin(), rule.habits.end(), habit) != rule.habits.end()) return name;
+  }
+  return "middle";
 }
 
 int role_number(const std::string& role) {
@@ -88,10 +92,10 @@ std::vector<long> prices(const Build& build, const std::vector<PackKind>& packs,
 }
 
 // Why a plant's best place will not do for it to be picked; empty: it will.
-std::string lacking(const Needs& needs, const Site& site) {
-  if (light_fit(needs, site) < least_kept) return "light";
-  if (humidity_fit(needs, site) < least_kept) return "humidity";
-  return habit_fit(needs, site) < least_kept ? "habit" : "";
+std::string lacking(const Needs& needs, const Site& site, double least) {
+  if (light_fit(needs, site) < least) return "light";
+  if (humidity_fit(needs, site) < least) return "humidity";
+  return habit_fit(needs, site) < least ? "habit" : "";
 }
 
 const Site* best_site(const Needs& needs, const std::vector<Site>& sites) {
@@ -117,8 +121,10 @@ class Sieve {
     if (said.worst == Weight::caution) candidate.caution = said.rule;
     const Site* site = best_site(candidate.needs, sites_);
     if (!site) return Reason{"no-place", {}};
-    if (const auto lack = lacking(candidate.needs, *site); !lack.empty()) return Reason{lack, {}};
+    const auto lack = lacking(candidate.needs, *site, build_.choosing.least_fit);
+    if (!lack.empty()) return Reason{lack, {}};
     candidate.fit = static_cast<double>(score(candidate.needs, *site)) / 1e6;
+    candidate.at_home = at_home(build_, kind.facts);
     return priced(candidate);
   }
 
@@ -142,17 +148,29 @@ class Sieve {
   const ToChoose& wish_;
 };
 
-// Families by number, in the order of their names; a plant of unknown family is of its own.
-void number_families(std::vector<Candidate>& all) {
+// Kinds of leaf by number, in the order of their names; an unknown one is of its own.
+void number_leaves(std::vector<Candidate>& all) {
   std::map<std::string, int> numbers;
   const auto name = [](const Candidate& c) {
-    const std::string family = text_of(c.kind->facts.family);
-    return family.empty() ? '~' + c.kind->facts.id : family;
+    const Plant& plant = c.kind->facts;
+    return plant.leaf ? plant.leaf->value : '~' + plant.id;
   };
   for (const Candidate& c : all) numbers[name(c)] = 0;
   int next = 0;
-  for (auto& [family, number] : numbers) number = next++;
-  for (Candidate& c : all) c.offer.family = numbers[name(c)];
+  for (auto& [leaf, number] : numbers) number = next++;
+  for (Candidate& c : all) c.offer.leaf = numbers[name(c)];
+}
+
+long millionths(double worth) {
+  return std::lround(worth * 1e6);
+}
+
+// A caution costs more than any role is worth: such a plant only makes up the number.
+void weigh(const ChoosingRules& rules, Candidate& candidate) {
+  const bool reserve = !candidate.caution.empty();
+  const double worth = rules.place * candidate.fit + rules.climate * candidate.at_home;
+  candidate.offer.role = reserve ? reserve_role : role_number(candidate.role);
+  candidate.offer.worth = millionths(worth - (reserve ? rules.caution : 0));
 }
 
 }  // namespace
@@ -163,16 +181,16 @@ const std::vector<std::string>& role_names() {
   return names;
 }
 
-// One plant to look at is enough; ground and background take more. Filling any role is worth more
-// than any better fit. From memory.
-std::vector<RoleWorth> role_worths(int count) {
-  constexpr double share[] = {0.25, 0, 0.3, 0.3, 0.15, 0.25, 0.15};
+std::vector<RoleWorth> role_worths(const ChoosingRules& rules, int count) {
   std::vector<RoleWorth> worths;
-  for (const double part : share) {
-    const int enough = std::max(1, static_cast<int>(std::ceil(count * part)));
-    worths.push_back({1'000'000, 300'000, enough});
+  for (const std::string& name : role_names()) {
+    const auto found = rules.roles.find(name);
+    const RoleRule rule = found == rules.roles.end() ? RoleRule{} : found->second;
+    const int enough = std::max(1, static_cast<int>(std::ceil(count * rule.share)));
+    worths.push_back(
+        {millionths(rule.filled), millionths(rule.crowded), enough, millionths(rules.same_leaf)});
   }
-  worths.push_back({0, 0, count});  // the reserve
+  worths.push_back({0, 0, count, millionths(rules.same_leaf)});  // the reserve
   return worths;
 }
 
@@ -185,19 +203,17 @@ Candidates candidates(const Build& build, const std::vector<Site>& sites, const 
     PlantUse use;
     use.facts = kind.facts, use.ppfd = kind.ppfd;
     candidate.needs = needs_in(build, use);
-    candidate.role = role_of(candidate.needs);
+    candidate.role = role_of(build, candidate);
     if (auto reason = sieve.passes(candidate)) {
       found.passed_over.push_back({kind.facts.id, kind.facts.name, candidate.role, *reason});
       continue;
     }
-    const bool reserve = !candidate.caution.empty();
-    candidate.offer.role = reserve ? reserve_role : role_number(candidate.role);
-    candidate.offer.worth = std::lround(candidate.fit * 1e6) - (reserve ? caution_cost : 0);
+    weigh(build.choosing, candidate);
     found.some.push_back(std::move(candidate));
   }
-  number_families(found.some);
+  number_leaves(found.some);
   const auto rank = [](const Candidate& c) {
-    return std::tuple(c.offer.role, c.offer.family, c.kind->facts.id);
+    return std::tuple(c.offer.role, c.offer.leaf, c.kind->facts.id);
   };
   std::sort(found.some.begin(), found.some.end(),
             [&](const Candidate& a, const Candidate& b) { return rank(a) < rank(b); });

@@ -19,20 +19,21 @@ inline constexpr double money_parts = 10'000;
 const std::vector<std::string>& role_names();
 
 // What a role is worth among so many plants.
-std::vector<RoleWorth> role_worths(int count);
+std::vector<RoleWorth> role_worths(const ChoosingRules&, int count);
 
 struct Candidate {
   const PlantKind* kind = nullptr;
   Needs needs;
   std::string role;
   double fit = 0;       // of its best place
+  double at_home = 0;   // in the climate of the animals
   bool priced = false;  // its prices are known
   std::string caution;  // the rule that warns of it; may be empty
   Pickable offer;
 };
 
 struct Candidates {
-  std::vector<Candidate> some;          // by role, family and species
+  std::vector<Candidate> some;          // by role, leaf and species
   std::vector<PassedOver> passed_over;  // by species
 };
 

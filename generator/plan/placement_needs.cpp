@@ -27,10 +27,11 @@ bool epiphytic(const Plant& plant) {
 Habit habit_of(const Plant& plant) {
   const std::string habit = plant.habit ? plant.habit->value : "";
   if (habit == "climber") return Habit::climber;
-  if (habit == "trailer") return Habit::trailer;
+  if (habit == "trailer" || is<std::string>(plant.role, "trailer")) return Habit::trailer;
   if (habit == "ground-cover") return Habit::creeper;
   if (habit == "moss") return Habit::moss;
   if (epiphytic(plant)) return Habit::epiphyte;
+  if (is<std::string>(plant.role, "focal")) return Habit::low;
   const bool tall = plant.height && plant.height->value.high >= constants::tall_plant;
   const bool unknown_tall = !plant.height && (habit == "shrub" || habit == "upright");
   return tall || unknown_tall ? Habit::tall : Habit::low;
@@ -55,8 +56,9 @@ Usual usual(Habit habit) {
   return {{100_mm, 200_mm}, 150_mm, 40_mm};
 }
 
-// A rosette or a flower draws the eye.
+// A rosette or a flower draws the eye, and what builders set for that.
 bool shows_off(const Plant& plant) {
+  if (plant.role) return plant.role->value == "focal";
   const std::string habit = plant.habit ? plant.habit->value : "";
   return habit == "bromeliad" || habit == "orchid" || habit == "rosette";
 }

@@ -19,11 +19,13 @@ Drawn drawn(std::uint32_t seed) {
     return low + static_cast<int>(numbers() % static_cast<std::uint32_t>(high - low + 1));
   };
   Drawn all;
-  all.roles = {{1'000'000, 300'000, 1}, {900'000, 200'000, 2}, {0, 0, 5}};
+  all.roles = {{1'000'000, 300'000, 1, 100'000},
+               {900'000, 200'000, 2, 150'000},
+               {0, 0, 5, draw(0, 1) * 100'000L}};
   for (int role = 0; role < 3; ++role) {
-    for (int family = 0; family < draw(1, 2); ++family) {
+    for (int leaf = 0; leaf < draw(1, 2); ++leaf) {
       for (int i = draw(1, 2); i > 0; --i) {
-        Pickable offer{role, family, draw(300'000, 999'999) - (role == 2 ? 3'000'000 : 0), {}};
+        Pickable offer{role, leaf, draw(300'000, 999'999) - (role == 2 ? 3'000'000 : 0), {}};
         long price = 0;
         for (int n = draw(0, 3); n > 0; --n) offer.price.push_back(price += draw(1, 9) * 50);
         all.offers.push_back(offer);
