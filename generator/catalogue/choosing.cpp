@@ -1,6 +1,6 @@
 #include "catalogue/choosing.h"
 
-#include "catalogue/file.h"
+#include <algorithm>
 
 namespace loamsheet {
 namespace {
@@ -8,25 +8,22 @@ namespace {
 using enum Kind;
 using flag::required;
 
-constexpr const char* file = "templates/choosing.yaml";
-
 constexpr Key rows[] = {
-    {.path = "worth", .kind = group, .flags = required},
-    {.path = "worth.place", .kind = group, .flags = required},
-    {.path = "worth.place.is", .kind = number, .limits = {0, 1}, .flags = required},
-    {.path = "worth.place.why", .kind = text, .flags = required},
-    {.path = "worth.climate", .kind = group, .flags = required},
-    {.path = "worth.climate.is", .kind = number, .limits = {0, 1}, .flags = required},
-    {.path = "worth.climate.why", .kind = text, .flags = required},
-    {.path = "worth.same_leaf", .kind = group, .flags = required},
-    {.path = "worth.same_leaf.is", .kind = number, .limits = {0, 1}, .flags = required},
-    {.path = "worth.same_leaf.why", .kind = text, .flags = required},
-    {.path = "worth.caution", .kind = group, .flags = required},
-    {.path = "worth.caution.is", .kind = number, .limits = {0, 10}, .flags = required},
-    {.path = "worth.caution.why", .kind = text, .flags = required},
-    {.path = "worth.least_fit", .kind = group, .flags = required},
-    {.path = "worth.least_fit.is", .kind = number, .limits = {0, 1}, .flags = required},
-    {.path = "worth.least_fit.why", .kind = text, .flags = required},
+    {.path = "worth", .kind = table, .flags = required},
+    {.path = "worth.*", .kind = group},
+    {.path = "worth.*.is", .kind = number, .limits = {0, 10}, .flags = required},
+    {.path = "worth.*.why", .kind = text, .flags = required},
+    {.path = "climate", .kind = table, .flags = required},
+    {.path = "climate.*", .kind = group},
+    {.path = "climate.*.is", .kind = number, .limits = {0, 40}, .flags = required},
+    {.path = "climate.*.why", .kind = text, .flags = required},
+    {.path = "ground", .kind = table, .flags = required},
+    {.path = "ground.*", .kind = group},
+    {.path = "ground.*.dry", .kind = number, .limits = {0, 1}, .flags = required},
+    {.path = "ground.*.moderate", .kind = number, .limits = {0, 1}, .flags = required},
+    {.path = "ground.*.moist", .kind = number, .limits = {0, 1}, .flags = required},
+    {.path = "ground.*.wet", .kind = number, .limits = {0, 1}, .flags = required},
+    {.path = "ground.*.why", .kind = text, .flags = required},
     {.path = "roles", .kind = table, .flags = required},
     {.path = "roles.*", .kind = group},
     {.path = "roles.*.habits", .kind = list, .flags = required},
@@ -39,11 +36,38 @@ constexpr Key rows[] = {
     {.path = "roles.*.why", .kind = text, .flags = required},
 };
 
+// Numbers by their names; a name that is not among them is an error, and so is one left out.
+using Numbers = std::vector<std::pair<std::string, double*>>;
+
+void take(const Node& root, const std::string& section, const Numbers& numbers, Sink& sink) {
+  const Node* rows = root.find(section);
+  if (!rows) return;
+  for (const auto& [name, row] : rows->entries) {
+    const bool known = std::any_of(numbers.begin(), numbers.end(),
+                                   [&](const auto& number) { return number.first == name; });
+    if (!known) sink.add({.where = row.name, .message = "unknown weight '" + name + "'"});
+  }
+  for (const auto& [name, into] : numbers) {
+    const auto is = rows->number(name + ".is");
+    if (is) *into = *is;
+    if (!is) sink.add({.where = rows->where, .message = "no weight '" + name + "'"});
+  }
+}
+
+std::map<std::string, double> ground(const Node& row) {
+  std::map<std::string, double> by_moisture;
+  for (const char* moisture : {"dry", "moderate", "moist", "wet"}) {
+    by_moisture[moisture] = row.number(moisture).value_or(0);
+  }
+  return by_moisture;
+}
+
 RoleRule role(const Node& row) {
   RoleRule rule;
   if (const Node* habits = row.find("habits")) {
-    for (const Node& habit : habits->items)
+    for (const Node& habit : habits->items) {
       rule.habits.push_back(std::get<std::string>(habit.leaf));
+    }
   }
   rule.filled = row.number("filled").value_or(0);
   rule.crowded = row.number("crowded").value_or(0);
@@ -53,20 +77,39 @@ RoleRule role(const Node& row) {
 
 }  // namespace
 
-ChoosingRules read_choosing(World& world, Sink& sink) {
+std::optional<DataFile> choosing_file(World& world, Sink& sink) {
+  return data_file(world, "templates/choosing.yaml", sink);
+}
+
+Outcome<ChoosingRules> choosing_in(const DataFile& file) {
+  Sink sink;
+  const auto root = taken(read_document(file.text, file.path, rows), sink);
+  if (!root) return {std::nullopt, sink.take()};
   ChoosingRules rules;
-  const auto root = data_tree(world, file, rows, sink);
-  if (!root) return rules;
-  const auto worth = [&](const char* name, double& into) {
-    into = root->number(std::string("worth.") + name + ".is").value_or(into);
-  };
-  worth("place", rules.place), worth("climate", rules.climate);
-  worth("same_leaf", rules.same_leaf), worth("caution", rules.caution);
-  worth("least_fit", rules.least_fit);
+  take(*root, "worth",
+       {{"place", &rules.place},
+        {"home", &rules.home},
+        {"sturdy", &rules.sturdy},
+        {"same-leaf", &rules.same_leaf},
+        {"caution", &rules.caution},
+        {"least-fit", &rules.least_fit}},
+       sink);
+  ClimateRules& climate = rules.climate;
+  take(*root, "climate",
+       {{"warmth-to-spare", &climate.warmth_to_spare},
+        {"no-winter", &climate.no_winter},
+        {"never-winter", &climate.never_winter},
+        {"over-least", &climate.over_least},
+        {"strange-air", &climate.strange_air}},
+       sink);
+  if (const Node* grounds = root->find("ground")) {
+    for (const auto& [name, row] : grounds->entries) climate.ground[name] = ground(row);
+  }
   if (const Node* roles = root->find("roles")) {
     for (const auto& [name, row] : roles->entries) rules.roles[name] = role(row);
   }
-  return rules;
+  if (sink.failed()) return {std::nullopt, sink.take()};
+  return {std::move(rules), sink.take()};
 }
 
 }  // namespace loamsheet

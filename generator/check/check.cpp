@@ -14,7 +14,6 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   build.spec_file = spec.file;
   build.hazards = catalogue.hazards;
   build.soft = catalogue.soft;
-  build.choosing = catalogue.choosing;
   build.assumed = assumed_values(root);
   build.unknowns = unknown_inputs(root);
   Checking c{root, catalogue, {catalogue, sink}, {}, build, sink};

@@ -42,6 +42,9 @@ Outcome<PlantKind> read_plant_kind(const Catalogue& catalogue, const std::string
 Outcome<Build> with_offer(Build build, const Catalogue& catalogue,
                           const std::set<std::string>& habits) {
   Sink sink;
+  if (!build.to_choose.empty()) {
+    if (auto rules = taken(choosing_in(catalogue.choosing), sink)) build.choosing = *rules;
+  }
   build.offered.clear();
   for (const auto& [id, entry] : catalogue.plants.entries) {
     if (!may_be(entry, habits)) continue;

@@ -4,7 +4,8 @@
 
 namespace loamsheet {
 
-// From 0, no place for it to live long, to 1: by warmth and by the damp of the air. What nobody
+// From 0, no place for it to live long, to 1: by warmth, by the damp of the air and by
+// that of the ground. What nobody
 // knows speaks neither for a plant nor against it.
 double at_home(const Build&, const Plant&);
 

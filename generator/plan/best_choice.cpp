@@ -54,7 +54,7 @@ void keep_best(Ways& ways, const Wish& wish) {
   ways = std::move(kept);
 }
 
-struct Choosing {
+struct Assortment {
   const std::vector<Pickable>& offers;
   const std::vector<RoleWorth>& roles;
   const Wish& wish;
@@ -70,9 +70,9 @@ BundleOwner nothing() {
   return part;
 }
 
-BundleOwner single(const Pickable& offer, int index, const Choosing& choosing) {
-  const Wish& wish = choosing.wish;
-  const long alike = choosing.role(offer).alike;
+BundleOwner single(const Pickable& offer, int index, const Assortment& offered) {
+  const Wish& wish = offered.wish;
+  const long alike = offered.role(offer).alike;
   BundleOwner part = nothing();
   part->offer = index;
   const int most = std::min(wish.count, static_cast<int>(offer.price.size()));
@@ -134,17 +134,17 @@ BundleOwner run(const std::vector<Pickable>& offers, size_t& at, const Wish& wis
   return part;
 }
 
-BundleOwner of_one_leaf(const Choosing& choosing, size_t& at) {
+BundleOwner of_one_leaf(const Assortment& offered, size_t& at) {
   const auto alike = [](const Pickable& a, const Pickable& b) {
     return a.role == b.role && a.leaf == b.leaf;
   };
-  const long first = choosing.role(choosing.offers[at]).alike;
+  const long first = offered.role(offered.offers[at]).alike;
   const auto one = [&](size_t& i) {
-    BundleOwner part = single(choosing.offers[i], static_cast<int>(i), choosing);
+    BundleOwner part = single(offered.offers[i], static_cast<int>(i), offered);
     ++i;
     return part;
   };
-  BundleOwner part = run(choosing.offers, at, choosing.wish, alike, one);
+  BundleOwner part = run(offered.offers, at, offered.wish, alike, one);
   add_worth(*part, [first](int) { return first; });  // the first species loses nothing
   return part;
 }
@@ -164,13 +164,13 @@ void count_offers(const Bundle& part, size_t count, size_t way, std::vector<int>
 
 std::vector<int> best_choice(const std::vector<Pickable>& offers,
                              const std::vector<RoleWorth>& roles, const Wish& wish) {
-  const Choosing choosing{offers, roles, wish};
+  const Assortment offered{offers, roles, wish};
   BundleOwner all = nothing();
   for (size_t at = 0; at < offers.size();) {
-    const RoleWorth& role = choosing.role(offers[at]);
+    const RoleWorth& role = offered.role(offers[at]);
     const auto alike = [](const Pickable& a, const Pickable& b) { return a.role == b.role; };
     BundleOwner part =
-        run(offers, at, wish, alike, [&](size_t& i) { return of_one_leaf(choosing, i); });
+        run(offers, at, wish, alike, [&](size_t& i) { return of_one_leaf(offered, i); });
     add_worth(*part, [&](int count) { return worth_of_role(role, count); });
     all = joined(std::move(all), std::move(part), wish);
   }

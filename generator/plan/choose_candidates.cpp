@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "plan/at_home.h"
+#include "plan/fit_body.h"
 #include "plan/packs.h"
 #include "plan/placement_rules.h"
 #include "plan/suitable.h"
@@ -165,10 +166,22 @@ long millionths(double worth) {
   return std::lround(worth * 1e6);
 }
 
+// By how many grades, of two that are plenty, it bears more than the animals that are roughest.
+double sturdy(const Build& build, const Plant& plant) {
+  if (!plant.robustness) return 0;
+  int wear = 1;
+  for (const KeptAnimal& animal : build.kept) {
+    if (const auto grown = wear_grown(animal)) wear = std::max(wear, grown->value);
+  }
+  return std::clamp((plant.robustness->value - wear) / 2.0, 0.0, 1.0);
+}
+
 // A caution costs more than any role is worth: such a plant only makes up the number.
-void weigh(const ChoosingRules& rules, Candidate& candidate) {
+void weigh(const Build& build, Candidate& candidate) {
+  const ChoosingRules& rules = build.choosing;
   const bool reserve = !candidate.caution.empty();
-  const double worth = rules.place * candidate.fit + rules.climate * candidate.at_home;
+  const double worth = rules.place * candidate.fit + rules.home * candidate.at_home +
+                       rules.sturdy * sturdy(build, candidate.kind->facts);
   candidate.offer.role = reserve ? reserve_role : role_number(candidate.role);
   candidate.offer.worth = millionths(worth - (reserve ? rules.caution : 0));
 }
@@ -208,7 +221,7 @@ Candidates candidates(const Build& build, const std::vector<Site>& sites, const 
       found.passed_over.push_back({kind.facts.id, kind.facts.name, candidate.role, *reason});
       continue;
     }
-    weigh(build.choosing, candidate);
+    weigh(build, candidate);
     found.some.push_back(std::move(candidate));
   }
   number_leaves(found.some);

@@ -73,6 +73,17 @@ std::string read_aloud(const Planned& p) {
   return out;
 }
 
+// While one role has two plants, no other that something suits is left empty.
+void hold_roles(const Selection& selection) {
+  std::map<std::string, int> filled;
+  for (const PickedPlant& plant : selection.picked) ++filled[plant.role];
+  if (filled.size() == selection.picked.size()) return;
+  for (const PassedOver& plant : selection.passed_over) {
+    INFO(plant.species);
+    CHECK((plant.because.name != "beaten" || filled.contains(plant.role)));
+  }
+}
+
 void hold_rules(const Planned& p) {
   for (const Selection& selection : p.plan.selections) {
     std::set<std::string> stopped;
@@ -81,6 +92,7 @@ void hold_rules(const Planned& p) {
     }
     for (const PickedPlant& plant : selection.picked) CHECK_FALSE(stopped.contains(plant.species));
     CHECK(static_cast<int>(selection.picked.size()) == selection.wanted);
+    hold_roles(selection);
   }
   for (const Finding& finding : p.plan.findings) {
     const bool about_plant = finding.rule.starts_with("plant-") || finding.rule.starts_with("pin-");

@@ -34,10 +34,9 @@ MemoryWorld small() {
       "  habit: {weight: 0, why: a}\n  headroom: {weight: 0, why: a}\n";
   world.files["templates/tasks.yaml"] = "work: {}\ncare: {}\nreadiness: {}\n";
   world.files["templates/hazards.yaml"] = "hazards: {}\n";
+  auto disk = real_world();
   world.files["templates/choosing.yaml"] =
-      "worth:\n  place: {is: 1, why: a}\n  climate: {is: 0, why: a}\n"
-      "  same_leaf: {is: 0, why: a}\n  caution: {is: 3, why: a}\n  least_fit: {is: 0, why: a}\n"
-      "roles: {}\n";
+      disk->read(disk->data("templates/choosing.yaml")).value();
   put("groups", "groups: {}\n");
   for (const char* shelf : {"animals", "plants", "crew"}) put(shelf, std::string(shelf) + ":\n");
   return world;

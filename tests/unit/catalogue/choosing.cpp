@@ -14,9 +14,9 @@ namespace {
 ChoosingRules real() {
   auto world = real_world();
   Sink sink;
-  const ChoosingRules rules = read_choosing(*world, sink);
-  CHECK(sink.take().empty());
-  return rules;
+  const auto rules = choosing_in(choosing_file(*world, sink).value());
+  CHECK(rules.messages.empty());
+  return rules.value.value();
 }
 
 }  // namespace
@@ -36,23 +36,33 @@ TEST_CASE("every role of a planting is weighed, and every habit plays one") {
 
 TEST_CASE("a role is worth no less than a plant, and a caution costs more than both") {
   const ChoosingRules rules = real();
-  CHECK(rules.place + rules.climate == Approx(1));
+  CHECK(rules.place + rules.home + rules.sturdy == Approx(1));
   for (const auto& [name, rule] : rules.roles) {
     INFO(name);
-    CHECK(rule.filled >= rules.place + rules.climate);
-    CHECK(rules.caution > rule.filled + rules.place + rules.climate);
+    CHECK(rule.filled >= 1);
+    CHECK(rules.caution > rule.filled + 1);
   }
 }
 
-TEST_CASE("a role's habits are those that a plant can have") {
-  MemoryWorld world;
-  world.files["templates/choosing.yaml"] =
-      "worth:\n  place: {is: 1, why: a}\n  climate: {is: 0, why: a}\n"
-      "  same_leaf: {is: 0, why: a}\n  caution: {is: 3, why: a}\n  least_fit: {is: 0, why: a}\n"
-      "roles:\n  backdrop: {habits: [climbing], filled: 1, crowded: 0, share: 0 %, why: a}\n";
-  Sink sink;
-  read_choosing(world, sink);
-  const auto messages = sink.take();
-  REQUIRE(messages.size() == 1);
-  CHECK(messages[0].where.line == 8);
+TEST_CASE("dry, middling and damp ground each say what they are to every plant") {
+  const auto ground = real().climate.ground;
+  CHECK(ground.at("dry").at("dry") > ground.at("dry").at("moist"));
+  CHECK(ground.at("between").at("moderate") > ground.at("between").at("wet"));
+  CHECK(ground.at("damp").at("moist") > ground.at("damp").at("dry"));
+}
+
+TEST_CASE("a weight that is misspelt or left out, and a habit that no plant has, are errors") {
+  const auto said = [](const std::string& from, const std::string& to) {
+    auto world = real_world();
+    Sink sink;
+    DataFile file = choosing_file(*world, sink).value();
+    REQUIRE(file.text.find(from) != std::string::npos);
+    file.text.replace(file.text.find(from), from.size(), to);
+    std::set<std::string> messages;
+    for (const Diagnostic& message : choosing_in(file).messages) messages.insert(message.message);
+    return messages;
+  };
+  CHECK(said("  sturdy: ", "  sturdi: ") ==
+        std::set<std::string>{"unknown weight 'sturdi'", "no weight 'sturdy'"});
+  CHECK(said("[climber, tall]", "[climbing, tall]").size() == 1);
 }

@@ -21,7 +21,7 @@ PlantKind kind(const std::string& id, const std::string& habit) {
 
 Build lit_build() {
   Build build = box_build();
-  build.choosing = real_catalogue().choosing;
+  build.choosing = choosing_in(real_catalogue().choosing).value.value();
   Lamp lamp;
   lamp.kind = Lamp::Kind::bar;
   lamp.length = 800_mm, lamp.flux = 6000, lamp.photons_per_lux = 0.015, lamp.hours = 12;
@@ -76,6 +76,35 @@ TEST_CASE("as many plants are picked as were asked for, one of each role first")
   const std::string first = passed_for(selections[0], "low-fern");
   const std::string second = passed_for(selections[0], "second-fern");
   CHECK((first == "beaten") != (second == "beaten"));
+}
+
+TEST_CASE("of plants that fit alike, those of two kinds of leaf are picked") {
+  Build build = choosing(2);
+  build.offered = {kind("a-fern", "fern"), kind("b-fern", "fern"), kind("c-grass", "grass")};
+  for (PlantKind& plant : build.offered) plant.facts.leaf = known<std::string>("divided");
+  build.offered[2].facts.leaf = known<std::string>("strap");
+  choose_plants(build);
+  CHECK(species_of(build).size() == 2);
+  CHECK(species_of(build).contains("c-grass"));
+}
+
+TEST_CASE("of plants that fit alike, the one from the animals' climate is picked") {
+  Build build = choosing(1);
+  build.offered = {kind("a-hardy", "fern"), kind("b-tropical", "fern")};
+  build.offered[0].facts.coldest = known(Celsius{-15});
+  build.offered[1].facts.coldest = known(Celsius{15});
+  build.kept[0].facts.night = known(Range<Celsius>{{20}, {23}});
+  choose_plants(build);
+  CHECK(species_of(build) == std::set<std::string>{"b-tropical"});
+}
+
+TEST_CASE("a plant plays the role that the catalogue gives it before that of its habit") {
+  Build build = choosing(1);
+  build.offered = {kind("show-fern", "fern")};
+  build.offered[0].facts.role = known<std::string>("focal");
+  const auto selections = choose_plants(build);
+  REQUIRE(selections[0].picked.size() == 1);
+  CHECK(selections[0].picked[0].role == "focal");
 }
 
 TEST_CASE("picked plants take their numbers where the spec asks for them") {
