@@ -63,6 +63,12 @@ const std::vector<std::string>& part_names() {
   return names;
 }
 
+Sheet compose_first_page(const ComposeInput& in) {
+  Sheet sheet = frame(in);
+  sheet.parts.push_back(first_page(in));
+  return sheet;
+}
+
 Outcome<Sheet> compose(const ComposeInput& in) {
   Sink sink;
   for (const auto& name : in.parts) {

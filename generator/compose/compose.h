@@ -28,6 +28,9 @@ const std::vector<std::string>& part_names();
 
 Outcome<Sheet> compose(const ComposeInput&);
 
+// The first page alone; the figures need have no more than their sizes and words.
+Sheet compose_first_page(const ComposeInput&);
+
 std::string dump(const Sheet&);
 
 }  // namespace loamsheet

@@ -56,16 +56,20 @@ namespace {
 
 struct Sketched {
   Typefaces type;
+  PageStyle style;
   Figures figures;
 };
 
 Outcome<Sketched> sketched(World& world, const Planned& p) {
   Sink sink;
   auto type = taken(load_typefaces(world), sink);
-  if (!type) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures(figure_input(p, *type)), sink);
+  auto style = taken(read_style(world, p.build.print.large), sink);
+  if (!type || !style) return {std::nullopt, sink.take()};
+  const auto input = taken(figure_input(p, *type, *style), sink);
+  if (!input) return {std::nullopt, sink.take()};
+  auto figures = taken(make_figures(*input), sink);
   if (!figures) return {std::nullopt, sink.take()};
-  return {Sketched{std::move(*type), std::move(*figures)}, sink.take()};
+  return {Sketched{std::move(*type), std::move(*style), std::move(*figures)}, sink.take()};
 }
 
 struct Paged {
@@ -73,16 +77,14 @@ struct Paged {
   Pages pages;
 };
 
-Outcome<Paged> paged(World& world, const Planned& p, const SheetOptions& options,
-                     const Sketched& sketch) {
+Outcome<Paged> paged(const Planned& p, const SheetOptions& options, const Sketched& sketch) {
   Sink sink;
-  auto style = taken(read_style(world, p.build.print.large), sink);
   const Shown shown(p.build, p.plan, options.customer_copy);
   auto sheet = taken(
       compose({shown.build(), shown.plan(), sketch.figures, p.wording, p.catalogue, options.parts}),
       sink);
-  if (!style || !sheet) return {std::nullopt, sink.take()};
-  auto pages = taken(lay_out(*sheet, sketch.figures, sketch.type, *style), sink);
+  if (!sheet) return {std::nullopt, sink.take()};
+  auto pages = taken(lay_out(*sheet, sketch.figures, sketch.type, sketch.style), sink);
   if (!pages) return {std::nullopt, sink.take()};
   return {Paged{std::move(*sheet), std::move(*pages)}, sink.take()};
 }
@@ -95,7 +97,7 @@ Outcome<std::string> sheet_pdf(World& world, const Planned& p, const SheetOption
   if (!sketch) return {std::nullopt, sink.take()};
   auto drawing =
       std::async(std::launch::async, [&] { return draw_pdf(sketch->figures, sketch->type); });
-  const auto sheet = taken(paged(world, p, options, *sketch), sink);
+  const auto sheet = taken(paged(p, options, *sketch), sink);
   auto files = taken(attachments(world, p, options), sink);
   if (!sheet || !files) return {std::nullopt, sink.take()};
   auto painted = taken(paint(sheet->pages, sketch->type), sink);
@@ -119,7 +121,7 @@ Outcome<Drafted> draft(World& world, const Planned& p, const SheetOptions& optio
   Sink sink;
   auto sketch = taken(sketched(world, p), sink);
   if (!sketch) return {std::nullopt, sink.take()};
-  auto sheet = taken(paged(world, p, options, *sketch), sink);
+  auto sheet = taken(paged(p, options, *sketch), sink);
   if (!sheet) return {std::nullopt, sink.take()};
   return {Drafted{std::move(sketch->type), std::move(sketch->figures), std::move(sheet->sheet),
                   std::move(sheet->pages)},

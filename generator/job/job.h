@@ -7,6 +7,7 @@
 #include "base/diagnostic.h"
 #include "base/world.h"
 #include "catalogue/catalogue.h"
+#include "catalogue/style.h"
 #include "catalogue/wording.h"
 #include "check/build.h"
 #include "compose/sheet.h"
@@ -43,7 +44,7 @@ struct Drafted {
 };
 
 // What the figures are made from, with the room that the first page leaves for them.
-FigureInput figure_input(const Planned&, const Typefaces&);
+Outcome<FigureInput> figure_input(const Planned&, const Typefaces&, const PageStyle&);
 
 Outcome<Drafted> draft(World&, const Planned&, const SheetOptions&);
 

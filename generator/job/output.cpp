@@ -1,4 +1,3 @@
-#include <algorithm>
 #include <charconv>
 
 #include "draw/draw.h"
@@ -26,30 +25,7 @@ bool ends_in(const std::string& file, std::string_view ending) {
   return file.ends_with(ending);
 }
 
-// What the first page says of changes and of cautions that are taken on, in lines or so.
-double lines_above(const Planned& p) {
-  const auto taken_on = std::count_if(p.plan.findings.begin(), p.plan.findings.end(),
-                                      [](const Finding& f) { return f.taken_on.has_value(); });
-  const size_t replaced = p.build.replaced.size();
-  const bool slipped = p.build.identity.slip != 0;
-  const bool changed = replaced > 0 || slipped;
-  return static_cast<double>(taken_on) + static_cast<double>(replaced) + slipped + changed;
-}
-
 }  // namespace
-
-// Millimetres. The verdict and the blanks to fill in stand above the elevation and take room
-// from it.
-FigureInput figure_input(const Planned& p, const Typefaces& type) {
-  constexpr double text_width = 176, on_a4 = 134, on_letter = 118, verdict = 22;
-  constexpr double heading = 12, written = 7, blank = 9.8, least = 60;
-  const double blanks = static_cast<double>(p.build.unknowns.size());
-  double room = p.build.print.letter ? on_letter : on_a4;
-  if (blanks > 0) room -= heading + blank * blanks;
-  room -= written * lines_above(p);
-  if (p.plan.status != Status::cleared || !p.plan.findings.empty()) room -= verdict;
-  return {p.build, p.plan, p.wording, type, text_width, std::max(room, least)};
-}
 
 std::string file_stem(const Build& build, bool customer_copy) {
   return build.identity.reference + '-' + build.identity.revision +
@@ -73,8 +49,11 @@ Outcome<std::string> draw_view(World& world, const Planned& p, const std::string
                                const std::string& file) {
   Sink sink;
   auto type = taken(load_typefaces(world), sink);
-  if (!type) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures(figure_input(p, *type)), sink);
+  auto style = taken(read_style(world, p.build.print.large), sink);
+  if (!type || !style) return {std::nullopt, sink.take()};
+  auto input = taken(figure_input(p, *type, *style), sink);
+  if (!input) return {std::nullopt, sink.take()};
+  auto figures = taken(make_figures(*input), sink);
   if (!figures) return {std::nullopt, sink.take()};
   const Figure& figure = *figures->find(view);
   if (ends_in(file, ".svg")) return draw_svg(figure, *type);
