@@ -205,7 +205,7 @@ TEST_CASE("a caution can be taken on, a stop cannot") {
   CHECK(plan.status == Status::not_cleared);
 }
 
-TEST_CASE("a plant that fails has three safe stand-ins, alike and in stock first") {
+TEST_CASE("a plant that fails has three safe stand-ins of its habit first, then those in stock") {
   Build build = lit_build();
   Plant failing = plant("tender-fern", "fern");
   failing.robustness = known(1);
@@ -215,16 +215,19 @@ TEST_CASE("a plant that fails has three safe stand-ins, alike and in stock first
                    kind("b-fern", "fern"),
                    kind("c-climber", "climber"),
                    {failing, {50, 200}}};
-  build.stock = std::vector<StockedPack>{pot("a-moss", 2, 1), pot("b-fern", 2, 0)};
+  build.stock = std::vector<StockedPack>{pot("a-moss", 2, 1), pot("b-fern", 2, 1)};
   Plan plan = make_plan(build);
   REQUIRE(wants_stand_ins(plan));
-  add_stand_ins(build, plan);
+  CHECK(habits_that_fail(build, plan) == std::set<std::string>{"fern"});
+  CHECK(add_stand_ins(build, plan));
   const auto failed = std::find_if(plan.findings.begin(), plan.findings.end(),
                                    [](const Finding& f) { return f.rule == "plant-too-delicate"; });
   REQUIRE(failed != plan.findings.end());
   REQUIRE(failed->stand_ins.size() == 3);
-  CHECK(failed->stand_ins[0].species == "a-moss");
+  CHECK(failed->stand_ins[0].species == "b-fern");
   CHECK(failed->stand_ins[0].in_stock);
   CHECK(failed->stand_ins[1].species == "a-fern");
-  CHECK(failed->stand_ins[2].species == "b-fern");
+  CHECK(failed->stand_ins[2].species == "a-moss");
+  build.offered.resize(2);
+  CHECK_FALSE(add_stand_ins(build, plan));
 }
