@@ -22,11 +22,9 @@ std::string shown(double v) {
 
 // How much of what is kept one of the named unit is; "_" stands for a blank.
 std::string one_of(const Inputs& in) {
-  static const std::map<std::string, Kind> kinds{{"length", Kind::length},
-                                                 {"volume", Kind::volume},
-                                                 {"mass", Kind::mass},
-                                                 {"density", Kind::density},
-                                                 {"temperature", Kind::temperature}};
+  static const std::map<std::string, Kind> kinds{
+      {"length", Kind::length}, {"area", Kind::area},       {"volume", Kind::volume},
+      {"mass", Kind::mass},     {"density", Kind::density}, {"temperature", Kind::temperature}};
   std::string name = in.at("unit");
   std::replace(name.begin(), name.end(), '_', ' ');
   const double typed = in.count("v") ? number(in, "v") : 1;

@@ -111,6 +111,8 @@ const std::map<std::string, Quantity>& quantities() {
        [](const Inputs& in) { return shown((result_of(in).wet - result_of(in).dry).v); }},
       {"weight_limit", [](const Inputs& in) { return shown(limit_of(in, 1).v); }},
       {"weight_limit_lb", [](const Inputs& in) { return shown(limit_in_pounds(in)); }},
+      {"lifting_index",
+       [](const Inputs& in) { return shown(number(in, "load") / limit_in_pounds(in)); }},
       {"segment_area", [](const Inputs& in) { return shown(segment(in, square_millimetres)); }},
       {"segment_arc",
        [](const Inputs& in) { return shown(segment(in, around) + number(in, "chord")); }},
