@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "plan/constants.h"
 #include "plan/fit.h"
 #include "plan/fit_body.h"
 #include "plan/fit_constants.h"
@@ -158,6 +159,11 @@ Found laying(const Build& build, const KeptAnimal& animal) {
   return {std::move(found)};
 }
 
+// A stone so heavy stops the build; the rules of heavy goods speak of it.
+bool heavy(const Standing& stone) {
+  return stone.mass && *stone.mass >= heavy_stone_digging;
+}
+
 // What digs under a stone brings it down on itself.
 Found undermined(const Build& build, const KeptAnimal& animal) {
   Found all;
@@ -165,7 +171,7 @@ Found undermined(const Build& build, const KeptAnimal& animal) {
   for (const Furnishing& stone : build.furnishings) {
     const auto& standing = build.standing;
     const bool loose = std::any_of(standing.begin(), standing.end(), [&](const Standing& s) {
-      return s.id == stone.id && !s.on_base;
+      return s.id == stone.id && !s.on_base && !heavy(s);
     });
     if (stone.kind != "stone" || !loose) continue;
     all.push_back({Weight::caution,

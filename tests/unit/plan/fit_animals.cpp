@@ -207,8 +207,13 @@ TEST_CASE("what digs is not given a stone to bring down") {
   build.standing.push_back(block({700, 200}, {0.01}, 100_mm));
   build.standing.back().id = "stone";
   build.standing.back().on_base = false;
+  build.standing.back().mass = 0.9_kg;
   CHECK(furniture_fit(build).empty());
   build.kept[0].facts.digs = known(true);
+  CHECK(weight_of(furniture_fit(build), "stone-undermined") == Weight::caution);
+  build.standing.back().mass = 1.1_kg;  // a stop of its own, which says it all
+  CHECK(furniture_fit(build).empty());
+  build.standing.back().mass.reset();
   CHECK(weight_of(furniture_fit(build), "stone-undermined") == Weight::caution);
   build.standing.back().on_base = true;
   CHECK(furniture_fit(build).empty());
