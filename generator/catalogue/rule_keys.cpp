@@ -13,19 +13,27 @@ constexpr std::string_view groups =
     "lead-up|tank|drainage|substrate|hardscape|planting|finish|after";
 
 constexpr std::string_view conditions =
-    "humid|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|background|"
-    "cures|hardscape|fixed|on-base|on-substrate|water-area|plants|slow-plants|mister|nozzles|lamps|"
-    "heaters|"
+    "humid|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|moss|"
+    "background|"
+    "cures|hardscape|fixed|bonded|on-base|on-substrate|terraces|water-area|plants|slow-plants|"
+    "amendments|mister|nozzles|lamps|uv-lamps|heaters|"
     "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved|replaced";
 
 constexpr std::string_view slots =
     "background-material|drainage-material|drainage-volume|drainage-depth|waterline|"
     "separator-material|separator-width|separator-depth|substrate-volume|substrate-front|"
-    "substrate-back|litter-material|litter-volume|first-watering";
+    "substrate-back|litter-material|litter-volume|moss-material|moss-area|dam-length|dam-height|"
+    "first-watering";
 
 constexpr std::string_view amounts =
     "drainage|litter|substrate|first-watering|mist|lamp-hours|fill-every|springtails|isopods|"
     "waterline";
+
+constexpr std::string_view counts = "build|plant|mount|mounted|lamp|lamp-hours|thermostat";
+
+constexpr std::string_view uses =
+    "background|drainage|separator|substrate|amendment|litter|moss|water|fixing|plants|crew|"
+    "furnishing|equipment|watering|supply";
 
 constexpr Limits day_limits{-90, 366};
 
@@ -40,6 +48,8 @@ constexpr Key rows[] = {
     {.path = "work.*.after[]", .kind = id},
     {.path = "work.*.slots", .kind = list, .limits = {1, 10}},
     {.path = "work.*.slots[]", .kind = choice, .choices = slots},
+    {.path = "work.*.needs", .kind = list, .limits = {1, 20}},
+    {.path = "work.*.needs[]", .kind = id},
     {.path = "work.*.if", .kind = list, .limits = {1, 10}},
     {.path = "work.*.if[]", .kind = choice, .choices = conditions},
     {.path = "work.*.unless", .kind = list, .limits = {1, 10}},
@@ -55,8 +65,11 @@ constexpr Key rows[] = {
     {.path = "care.*.milestone", .kind = yes_no},
     {.path = "care.*.while_empty", .kind = yes_no},
     {.path = "care.*.amount", .kind = choice, .choices = amounts},
-    {.path = "care.*.after", .kind = id},
+    {.path = "care.*.after", .kind = list, .limits = {1, 20}},
+    {.path = "care.*.after[]", .kind = id},
     {.path = "care.*.gap", .kind = integer, .limits = {0, 60}},
+    {.path = "care.*.needs", .kind = list, .limits = {1, 20}},
+    {.path = "care.*.needs[]", .kind = id},
     {.path = "care.*.if", .kind = list, .limits = {1, 10}},
     {.path = "care.*.if[]", .kind = choice, .choices = conditions},
     {.path = "care.*.unless", .kind = list, .limits = {1, 10}},
@@ -71,6 +84,15 @@ constexpr Key rows[] = {
     {.path = "readiness.*.if[]", .kind = choice, .choices = conditions},
     {.path = "readiness.*.unless", .kind = list, .limits = {1, 10}},
     {.path = "readiness.*.unless[]", .kind = choice, .choices = conditions},
+
+    {.path = "tools", .kind = list, .limits = {1, 100}},
+    {.path = "tools[]", .kind = id},
+
+    {.path = "supplies", .kind = table},
+    {.path = "supplies.*", .kind = group},
+    {.path = "supplies.*.amount", .kind = number, .limits = {0.001, 1000}, .flags = required},
+    {.path = "supplies.*.unit", .kind = choice, .choices = "L|kg|m2|piece"},
+    {.path = "supplies.*.per", .kind = choice, .flags = required, .choices = counts},
 };
 
 }  // namespace
@@ -90,6 +112,12 @@ std::vector<std::string> task_slots() {
 }
 std::vector<std::string> task_amounts() {
   return split(amounts, '|');
+}
+std::vector<std::string> supply_counts() {
+  return split(counts, '|');
+}
+std::vector<std::string> pull_uses() {
+  return split(uses, '|');
 }
 
 }  // namespace loamsheet

@@ -31,6 +31,7 @@ WorkRule work_rule(const std::string& id, const Node& n) {
           .each = n.text("for").value_or(""),
           .after = texts(n, "after"),
           .slots = texts(n, "slots"),
+          .needs = texts(n, "needs"),
           .when = conditions(n),
           .minutes = whole(n, "minutes"),
           .pause = n.yes("pause").value_or(false),
@@ -54,8 +55,9 @@ CareRule care_rule(const std::string& id, const Node& n) {
   rule.milestone = n.yes("milestone").value_or(false);
   rule.while_empty = n.yes("while_empty").value_or(false);
   rule.amount = n.text("amount").value_or("");
-  rule.after = n.text("after").value_or("");
+  rule.after = texts(n, "after");
   rule.gap = whole(n, "gap");
+  rule.needs = texts(n, "needs");
   rule.when = conditions(n);
   rule.where = n.name;
   return rule;
@@ -70,6 +72,14 @@ ReadinessRule readiness_rule(const std::string& id, const Node& n) {
           .where = n.name};
 }
 
+Supply supply(const std::string& id, const Node& n) {
+  return {.id = id,
+          .per = n.text("per").value_or(""),
+          .unit = n.text("unit").value_or("piece"),
+          .amount = n.number("amount").value_or(0),
+          .where = n.name};
+}
+
 template <class Rule>
 std::vector<Rule> section(const Node& root, std::string_view name,
                           Rule (*read)(const std::string&, const Node&)) {
@@ -80,12 +90,20 @@ std::vector<Rule> section(const Node& root, std::string_view name,
   return rules;
 }
 
-void unknown_task(const std::string& typed, const Span& where,
-                  const std::vector<std::string>& known, Sink& sink) {
+// A name in a list of a rule, and what it has to be one of.
+struct Named {
+  const char* what;
+  const char* list;
+  const char* expected;
+};
+
+void check_name(const std::string& typed, const Span& where, const std::vector<std::string>& known,
+                const Named& as, Sink& sink) {
+  if (std::find(known.begin(), known.end(), typed) != known.end()) return;
   const auto near = closest(typed, known);
   sink.add({.where = where,
-            .message = "unknown task '" + typed + "' in 'after'",
-            .expected = "a task of the same section",
+            .message = std::string("unknown ") + as.what + " '" + typed + "' in '" + as.list + "'",
+            .expected = as.expected,
             .hint = near ? "did you mean '" + *near + "'?" : ""});
 }
 
@@ -96,19 +114,23 @@ std::vector<std::string> ids(const std::vector<Rule>& rules) {
   return all;
 }
 
-void check_names(const TaskRules& rules, Sink& sink) {
-  const auto check = [&](const std::string& name, const Span& where,
-                         const std::vector<std::string>& known) {
-    if (std::find(known.begin(), known.end(), name) == known.end()) {
-      unknown_task(name, where, known, sink);
-    }
-  };
-  const auto work = ids(rules.work), care = ids(rules.care);
-  for (const WorkRule& rule : rules.work) {
-    for (const std::string& name : rule.after) check(name, rule.where, work);
-  }
-  for (const CareRule& rule : rules.care) {
-    if (!rule.after.empty()) check(rule.after, rule.where, care);
+// What a task may need.
+std::vector<std::string> needable(const TaskRules& rules) {
+  std::vector<std::string> all = pull_uses();
+  all.insert(all.end(), rules.tools.begin(), rules.tools.end());
+  for (const Supply& supply : rules.supplies) all.push_back(supply.id);
+  return all;
+}
+
+template <class Rule>
+void check_names(const std::vector<Rule>& rules, const std::vector<std::string>& needable,
+                 Sink& sink) {
+  constexpr Named task{"task", "after", "a task of the same section"};
+  constexpr Named need{"need", "needs", "a tool, a supply or a use of the pull list"};
+  const auto tasks = ids(rules);
+  for (const Rule& rule : rules) {
+    for (const std::string& name : rule.after) check_name(name, rule.where, tasks, task, sink);
+    for (const std::string& name : rule.needs) check_name(name, rule.where, needable, need, sink);
   }
 }
 
@@ -174,8 +196,11 @@ Outcome<TaskRules> rules_in(const DataFile& file) {
   const auto root = taken(read_document(file.text, file.path, rule_keys()), sink);
   if (!root) return {std::nullopt, sink.take()};
   TaskRules rules{section(*root, "work", work_rule), section(*root, "care", care_rule),
-                  section(*root, "readiness", readiness_rule)};
-  check_names(rules, sink);
+                  section(*root, "readiness", readiness_rule), texts(*root, "tools"),
+                  section(*root, "supplies", supply)};
+  const auto known = needable(rules);
+  check_names(rules.work, known, sink);
+  check_names(rules.care, known, sink);
   check_windows(rules.care, sink);
   RingSearch search(rules.work, sink);
   for (const WorkRule& rule : rules.work) search.from(rule);

@@ -23,6 +23,7 @@ struct WorkRule {
   std::string each;                // raised, floor: a step of every such plant; may be empty
   std::vector<std::string> after;  // ids of steps that come before
   std::vector<std::string> slots;  // numbers that its sentence shows
+  std::vector<std::string> needs;  // tools, supplies and uses of the pull list
   Conditions when;
   int minutes = 0;     // hands on
   bool pause = false;  // a good place to stop for the day
@@ -34,15 +35,17 @@ struct CareRule {
   enum class From { planting, move, ready, replacement };
   std::string id;
   From from = From::planting;
-  int on = 0;                // days after that; negative: before it
-  std::optional<int> to;     // the last day, when it comes again
-  int every = 0;             // days; 0: once
-  bool moves = true;         // to an open day, when the shop is closed
-  bool milestone = false;    // has an entry of its own in a diary
-  bool while_empty = false;  // only before the animal's earliest day
-  std::string amount;        // what is shown with it; may be empty
-  std::string after;         // a task of the lead-up, and the days that lie between at least
+  int on = 0;                      // days after that; negative: before it
+  std::optional<int> to;           // the last day, when it comes again
+  int every = 0;                   // days; 0: once
+  bool moves = true;               // to an open day, when the shop is closed
+  bool milestone = false;          // has an entry of its own in a diary
+  bool while_empty = false;        // only before the animal's earliest day
+  std::string amount;              // what is shown with it; may be empty
+  std::vector<std::string> after;  // tasks of the lead-up, and the days that lie between at least
   int gap = 0;
+  std::vector<std::string> needs;  // as of a step; those of a step of the same name go without
+                                   // saying
   Conditions when;
   Span where;
 };
@@ -57,10 +60,21 @@ struct ReadinessRule {
   Span where;
 };
 
+// What is pulled besides what the spec names, when a task needs it.
+struct Supply {
+  std::string id;     // of a material
+  std::string per;    // what is counted: one of supply_counts()
+  std::string unit;   // L, kg, m2, piece
+  double amount = 0;  // for each
+  Span where;
+};
+
 struct TaskRules {
   std::vector<WorkRule> work;
   std::vector<CareRule> care;
   std::vector<ReadinessRule> readiness;
+  std::vector<std::string> tools;  // of the bench
+  std::vector<Supply> supplies;
 };
 
 // The names that rules may use; groups in working order.
@@ -68,13 +82,15 @@ std::vector<std::string> task_conditions();
 std::vector<std::string> task_groups();
 std::vector<std::string> task_slots();
 std::vector<std::string> task_amounts();
+std::vector<std::string> supply_counts();
+std::vector<std::string> pull_uses();  // what the lines of a pull list are for
 
 // templates/tasks.yaml with its bytes, and the rules in it: the two may be done at two times.
 std::optional<DataFile> rules_file(World&, Sink&);
 Outcome<TaskRules> rules_in(const DataFile&);
 
-// Reads templates/tasks.yaml. A step that waits for one that is not there, and steps that wait for
-// one another, are errors with their place.
+// Reads templates/tasks.yaml. A step that waits for one that is not there, steps that wait for one
+// another, and a need that nothing meets are errors with their place.
 Outcome<TaskRules> read_rules(World&);
 
 }  // namespace loamsheet

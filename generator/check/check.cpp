@@ -23,6 +23,7 @@ Outcome<Build> check(const Spec& spec, const Catalogue& catalogue,
   check_openings(c);
   check_layers(c);
   check_furnishings(c);
+  check_terraces(c);
   check_climate(c);
   check_measured(c);
   if (stock) check_stock(c, *stock);

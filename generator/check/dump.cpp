@@ -126,9 +126,18 @@ std::string of(const Layers& l) {
   const SubstrateLayer& s = l.substrate;
   out += "substrate " + s.mix + " front " + number(s.front.v) + " back " + number(s.back.v) +
          " mm settling " + number(s.settling.v) + " hold-back " + number(s.hold_back.v) + '\n';
+  for (const Terrace& t : s.terraces) {
+    out += "  from " + number(t.from.v) + " depth " + number(t.height.v) + " mm held by '" +
+           t.held_by + "'\n";
+  }
   for (const auto& part : s.parts) out += "  " + number(part.share.v) + ' ' + of(part.bulk) + '\n';
   if (l.litter) {
     out += "litter " + number(l.litter->depth.v) + " mm\n  " + of(l.litter->bulk) + '\n';
+  }
+  if (l.moss) {
+    const std::string cover =
+        l.moss->floor ? number(l.moss->floor->v) + " of the land" : number(l.moss->area->v) + " m2";
+    out += "moss " + number(l.moss->depth.v) + " mm on " + cover + "\n  " + of(l.moss->bulk) + '\n';
   }
   return out;
 }
@@ -152,6 +161,7 @@ std::string dump(const Build& b) {
     out += "water-area " +
            std::string(b.water_area->side == WaterArea::Side::left ? "left" : "right") + ' ' +
            number(b.water_area->floor.v) + " of the floor " + number(b.water_area->depth.v) +
+           " mm, dam " + b.water_area->dam.material + ' ' + number(b.water_area->dam.thickness.v) +
            " mm\n";
   }
   for (const auto& s : b.standing) out += of(s);

@@ -77,6 +77,30 @@ void check_litter(Checking& c) {
   c.build.layers.litter = std::move(layer);
 }
 
+// Dried moss is bought as litter is.
+void check_moss(Checking& c) {
+  const Node* n = c.root.find("layers.moss");
+  if (!n) return;
+  MossLayer layer;
+  layer.depth = measure(*n, "depth");
+  layer.where = n->where;
+  if (const auto share = n->number("floor")) layer.floor = Fraction{*share};
+  if (const auto stated = n->number("area")) layer.area = SquareMetres{*stated};
+  if (layer.floor.has_value() == layer.area.has_value()) {
+    c.error(n->where, "the moss takes either a share of the floor or an area",
+            "one of floor and area");
+  }
+  const SquareMetres floor = area(c.build.enclosure.footprint);
+  if (layer.area && *layer.area > floor) {
+    c.error(place_of(*n, "area"), "the moss covers more than the whole floor",
+            "at most " + quantity_text(Kind::area, floor.v));
+  }
+  if (const Material* m = material_for(c, *n, "litter")) {
+    layer.bulk = litter_bulk(c, *m, place_of(*n, "material"));
+  }
+  c.build.layers.moss = std::move(layer);
+}
+
 Placed placed_of(const Checking& c) {
   const std::string key = "layers.substrate.placed";
   const Node* n = c.root.find(key);
@@ -154,11 +178,44 @@ void check_substrate(Checking& c) {
   const Node* leaf = n->find("mix");
   const auto mix = leaf ? named_mix(c, *leaf) : std::nullopt;
   if (!mix) return;
+  take_terraces(c, *n, layer);
   take_parts(c, *mix, place_of(*n, "mix"), layer);
   check_settling(c, *n, *mix, layer);
   if (layer.front.v > 0 || layer.back.v > 0) return;
   c.error(layer.front_at, "the substrate has no depth at the front nor at the back",
           "a depth at one of them, such as 5 cm");
+}
+
+KilogramsPerCubicMetre density_of(Checking& c, const Node& dam, const Dam& panel) {
+  const Material* found = c.materials.find(panel.material);
+  if (found && found->dry_density) {
+    const auto& stated = found->dry_density->value;
+    return (stated.low + stated.high) / 2;
+  }
+  const Node* leaf = dam.find("material");
+  if (leaf && !found) {
+    unknown_name(c, word_of(*leaf), "material", c.materials.ids());
+  } else {
+    c.error(place_of(dam, "material"),
+            "'" + panel.material + "' has no dry_density, which the plan needs here", "",
+            "add dry_density to materials." + panel.material);
+  }
+  return {};
+}
+
+// Of the walls' own sheet, unless the spec names another.
+Dam dam_of(Checking& c, const Node& water) {
+  const Walls& walls = c.build.enclosure.walls;
+  const Node* n = water.find("dam");
+  if (!n) {
+    c.build.assumed.push_back({"water_area.dam.material", walls.material, "default"});
+    c.build.assumed.push_back(
+        {"water_area.dam.thickness", length_text(walls.thickness), "default"});
+    return {walls.material, walls.thickness, walls.density};
+  }
+  Dam dam{n->text("material").value_or(""), measure(*n, "thickness"), {}};
+  dam.density = density_of(c, *n, dam);
+  return dam;
 }
 
 void check_water_area(Checking& c) {
@@ -170,6 +227,7 @@ void check_water_area(Checking& c) {
   area.depth = measure(*n, "depth");
   area.filter = n->yes("filter").value_or(false);
   area.where = n->where;
+  area.dam = dam_of(c, *n);
   const Millimetres height = c.build.enclosure.height;
   if (area.depth >= height) {
     c.error(place_of(*n, "depth"),
@@ -182,9 +240,11 @@ void check_water_area(Checking& c) {
 
 void check_total_depth(Checking& c) {
   const Layers& l = c.build.layers;
-  const Millimetres deepest = std::max(l.substrate.front, l.substrate.back);
+  Millimetres deepest = std::max(l.substrate.front, l.substrate.back);
+  for (const Terrace& terrace : l.substrate.terraces) deepest = std::max(deepest, terrace.height);
   const Millimetres litter = l.litter ? l.litter->depth : Millimetres{};
-  const Millimetres total = l.drainage.depth + deepest + litter;
+  const Millimetres moss = l.moss ? l.moss->depth : Millimetres{};
+  const Millimetres total = l.drainage.depth + deepest + std::max(litter, moss);
   const Millimetres height = c.build.enclosure.height;
   if (total < height) return;
   const bool at_front = l.substrate.front > l.substrate.back;
@@ -201,6 +261,7 @@ void check_layers(Checking& c) {
   check_separator(c);
   check_substrate(c);
   check_litter(c);
+  check_moss(c);
   check_water_area(c);
   check_total_depth(c);
 }

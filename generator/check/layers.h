@@ -41,6 +41,13 @@ struct SubstratePart {
   Fraction share;  // of the mix's volume; the shares sum to 1
 };
 
+// From so far behind the front on, the substrate stands this deep, held by a stone or a ledge.
+struct Terrace {
+  Millimetres from, height;
+  std::string held_by;  // id of a furnishing; may be empty
+  Span where{};
+};
+
 struct SubstrateLayer {
   std::string mix;
   std::string placed;  // dry | damp | ?
@@ -48,11 +55,28 @@ struct SubstrateLayer {
   Millimetres front, back;
   Fraction settling, hold_back;
   Span front_at, back_at;
+  std::vector<Terrace> terraces{};  // from the front; in front of the first it is level
 };
 
 struct LitterLayer {
   Bulk bulk;
   Millimetres depth;
+};
+
+// Dried moss over a share of the land, or over an area; the other is nothing.
+struct MossLayer {
+  Bulk bulk;
+  Millimetres depth;
+  std::optional<Fraction> floor;
+  std::optional<SquareMetres> area;
+  Span where{};
+};
+
+// The panel that holds the water of a water area back.
+struct Dam {
+  std::string material;
+  Millimetres thickness;
+  KilogramsPerCubicMetre density;
 };
 
 struct WaterArea {
@@ -61,6 +85,7 @@ struct WaterArea {
   Millimetres depth;
   bool filter = false;
   Span where{};
+  Dam dam{};
 };
 
 struct Layers {
@@ -68,6 +93,7 @@ struct Layers {
   std::optional<SeparatorLayer> separator;
   SubstrateLayer substrate;
   std::optional<LitterLayer> litter;
+  std::optional<MossLayer> moss{};
   Fraction drainage_hold_back, litter_hold_back;  // held back of the other layers, too
 };
 

@@ -31,6 +31,12 @@ std::string quantity(const Wording& w, double amount, const std::string& unit) {
   return w.amount(amount);
 }
 
+std::string quantity(const Wording& w, const PullItem& item, double amount) {
+  const bool liquid = item.use == "watering" || item.use == "fixing";
+  if (liquid && item.unit == "L") return w.amount(Litres{amount});
+  return quantity(w, amount, item.unit);
+}
+
 std::string item_name(const ComposeInput& in, const PullItem& item) {
   const Shelf& shelf = item.use == "plants" ? in.catalogue.plants : in.catalogue.crew;
   const bool living = item.use == "plants" || item.use == "crew";

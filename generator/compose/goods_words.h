@@ -13,8 +13,15 @@ std::string loose(const Wording&, Litres);
 // comes in cartridges and bottles, not loose.
 std::string quantity(const Wording&, double amount, const std::string& unit);
 
+// So much of an item of the pull list; water and sealants are not loose goods.
+std::string quantity(const Wording&, const PullItem&, double amount);
+
 // What an item of the pull list is called: a plant and a crew species by the catalogue.
 std::string item_name(const ComposeInput&, const PullItem&);
+
+// What tells things of a kind apart: measures of furnishings and lamps, watts; empty when nothing is
+// stated.
+std::string sizes_of(const ComposeInput&, const PullItem&);
 
 // "EUR 12.50", as exact as the coins of the quote's currency; and the price of one, which may be
 // finer than a coin.

@@ -43,6 +43,9 @@ Row separator_row(const ComposeInput& in) {
 
 std::string substrate_depth(const ComposeInput& in) {
   const SubstrateLayer& s = in.build.layers.substrate;
+  if (!s.terraces.empty()) {
+    return in.wording.say("layers.steps", {{"front", s.front}, {"back", s.back}});
+  }
   if (s.front == s.back) return in.wording.amount(s.front);
   return in.wording.say("layers.slope", {{"front", s.front}, {"back", s.back}});
 }
@@ -67,6 +70,15 @@ Row litter_row(const ComposeInput& in) {
           loose(w, l.buy),        w.amount(l.dry)};
 }
 
+Row moss_row(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  const MossPlan& m = *in.plan.layers.moss;
+  const MossLayer& layer = *in.build.layers.moss;
+  return {w.say("layers.moss"),  material_name(w, layer.bulk.material),
+          w.amount(layer.depth), loose(w, m.volume),
+          w.amount(m.area),      w.amount(m.dry)};
+}
+
 Table layers_table(const ComposeInput& in) {
   const Wording& w = in.wording;
   Table table;
@@ -78,6 +90,7 @@ Table layers_table(const ComposeInput& in) {
   if (plan.separator) table.rows.push_back(cells(separator_row(in)));
   table.rows.push_back(cells(substrate_row(in)));
   if (plan.litter) table.rows.push_back(cells(litter_row(in)));
+  if (plan.moss) table.rows.push_back(cells(moss_row(in)));
   return table;
 }
 
@@ -128,12 +141,27 @@ std::string placed(const ComposeInput& in) {
 
 std::string substrate_how(const ComposeInput& in) {
   const SubstrateLayer& s = in.build.layers.substrate;
-  return in.wording.say(s.front == s.back ? "layers.substrate-level-how" : "layers.substrate-how",
-                        {{"volume", in.plan.layers.substrate.buy},
+  const char* how = s.front == s.back ? "layers.substrate-level-how" : "layers.substrate-how";
+  return in.wording.say(s.terraces.empty() ? how : "layers.terraces-how",
+                        {{"volume", in.plan.layers.substrate.blend},
                          {"mix", mix_name(in)},
                          {"placed", placed(in)},
                          {"front", s.front},
                          {"back", s.back}});
+}
+
+// Terraces, and the pockets of ledges.
+void add_raised(const ComposeInput& in, BulletList& list) {
+  const Wording& w = in.wording;
+  for (const Terrace& t : in.build.layers.substrate.terraces) {
+    list.items.push_back(
+        plain(w.say(t.held_by.empty() ? "layers.terrace-unheld-how" : "layers.terrace-how",
+                    {{"from", t.from}, {"height", t.height}, {"thing", t.held_by}})));
+  }
+  const Litres pockets = in.plan.layers.substrate.pockets;
+  if (pockets.v > 0) {
+    list.items.push_back(plain(w.say("layers.pockets-how", {{"volume", pockets}})));
+  }
 }
 
 BulletList how_they_go_in(const ComposeInput& in) {
@@ -153,11 +181,17 @@ BulletList how_they_go_in(const ComposeInput& in) {
                                        {"turn_up", layers.separator->turn_up}})));
   }
   list.items.push_back(plain(substrate_how(in)));
+  add_raised(in, list);
   if (const auto& l = in.plan.layers.litter) {
     list.items.push_back(plain(
         w.say("layers.litter-how", {{"volume", l->volume},
                                     {"material", material_name(w, layers.litter->bulk.material)},
                                     {"depth", layers.litter->depth}})));
+  }
+  if (const auto& m = in.plan.layers.moss) {
+    list.items.push_back(plain(
+        w.say("layers.moss-how",
+              {{"area", m->area}, {"material", material_name(w, layers.moss->bulk.material)}})));
   }
   return list;
 }

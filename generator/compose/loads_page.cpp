@@ -90,11 +90,15 @@ void add_fixed(const ComposeInput& in, std::vector<Block>& blocks) {
 void add_water(const ComposeInput& in, std::vector<Block>& blocks) {
   const auto& water = in.plan.water_area;
   if (!water) return;
+  const Dam& dam = in.build.water_area->dam;
   const Wording& w = in.wording;
   BulletList list;
-  list.items.push_back(plain(w.say(
-      "loads.water-dam",
-      {{"volume", water->volume}, {"length", water->dam_length}, {"height", water->dam_height}})));
+  list.items.push_back(plain(w.say("loads.water-dam", {{"volume", water->volume},
+                                                       {"length", water->dam_length},
+                                                       {"height", water->dam_height},
+                                                       {"material", material_name(w, dam.material)},
+                                                       {"thickness", dam.thickness},
+                                                       {"mass", water->dam}})));
   list.items.push_back(plain(w.say("loads.water-out")));
   list.items.push_back(
       plain(w.say("loads.water-pane", {{"force", force(w, water->pane_load_n)},

@@ -18,8 +18,10 @@ Table marks_table(const ComposeInput& in) {
                    {w.say("marks.front"), true, 1},
                    {w.say("marks.back"), true, 1}};
   for (const TapeMark& mark : in.plan.marks) {
-    table.rows.push_back({plain(w.say("marks." + mark.layer)), plain(to_the_mark(w, mark.front)),
-                          plain(to_the_mark(w, mark.back))});
+    const std::string name =
+        mark.from ? w.say("marks.terrace", {{"from", *mark.from}}) : w.say("marks." + mark.layer);
+    table.rows.push_back(
+        {plain(name), plain(to_the_mark(w, mark.front)), plain(to_the_mark(w, mark.back))});
   }
   return table;
 }

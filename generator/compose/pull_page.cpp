@@ -7,8 +7,13 @@ namespace loamsheet {
 namespace {
 
 std::string needed(const ComposeInput& in, const PullItem& item) {
-  const Wording& w = in.wording;
-  return quantity(w, item.need, item.unit);
+  return quantity(in.wording, item, item.need);
+}
+
+std::string name_of(const ComposeInput& in, const PullItem& item) {
+  const std::string name = capitalised(item_name(in, item)), sizes = sizes_of(in, item);
+  if (sizes.empty()) return name;
+  return in.wording.say("pull.sized", {{"name", name}, {"sizes", sizes}});
 }
 
 std::string packs_of(const ComposeInput& in, const PullItem& item) {
@@ -21,8 +26,7 @@ std::string packs_of(const ComposeInput& in, const PullItem& item) {
   if (packs.empty()) return w.say("pull.not-listed");
   std::string text = join(packs, w.say("build.between"));
   if (item.missing > 0) {
-    text =
-        w.say("pull.short", {{"packs", text}, {"missing", quantity(w, item.missing, item.unit)}});
+    text = w.say("pull.short", {{"packs", text}, {"missing", quantity(w, item, item.missing)}});
   }
   return text;
 }
@@ -36,7 +40,7 @@ std::string shelf_of(const ComposeInput& in, const PullItem& item) {
 
 std::string left_over(const ComposeInput& in, const PullItem& item) {
   if (item.packs.empty() || item.left_over <= 0) return in.wording.say("sheet.nothing");
-  return quantity(in.wording, item.left_over, item.unit);
+  return quantity(in.wording, item, item.left_over);
 }
 
 bool packed(const ComposeInput& in) {
@@ -59,8 +63,8 @@ Table pull_table(const ComposeInput& in, bool with_packs) {
     table.columns.push_back({w.say("pull.left"), true, 1.5});
   }
   for (const PullItem& item : in.plan.pull_list) {
-    std::vector<Words> row{plain(capitalised(item_name(in, item))),
-                           plain(w.say("pull.for-" + item.use)), plain(needed(in, item))};
+    std::vector<Words> row{plain(name_of(in, item)), plain(w.say("pull.for-" + item.use)),
+                           plain(needed(in, item))};
     if (with_packs) {
       row.push_back(plain(packs_of(in, item)));
       row.push_back(plain(shelf_of(in, item)));
@@ -69,6 +73,13 @@ Table pull_table(const ComposeInput& in, bool with_packs) {
     table.rows.push_back(std::move(row));
   }
   return table;
+}
+
+std::string tools(const ComposeInput& in) {
+  std::vector<std::string> names;
+  for (const std::string& tool : in.plan.tools)
+    names.push_back(in.wording.say("pull.tool." + tool));
+  return listed(in.wording, names);
 }
 
 }  // namespace
@@ -81,6 +92,9 @@ Part pull_page(const ComposeInput& in) {
   part.blocks.push_back(
       Paragraph{plain(w.say(with_packs ? "pull.note-packs" : "pull.note")), true});
   part.blocks.push_back(pull_table(in, with_packs));
+  if (in.plan.tools.empty()) return part;
+  part.blocks.push_back(Heading{2, w.say("pull.tools-heading")});
+  part.blocks.push_back(Paragraph{plain(w.say("pull.tools", {{"tools", tools(in)}}))});
   return part;
 }
 

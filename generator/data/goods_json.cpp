@@ -41,7 +41,9 @@ Json each(const std::vector<T>& all, Json (*as_json)(const T&)) {
 }
 
 Json mark(const TapeMark& m) {
-  return {{"layer", m.layer}, {"front_mm", figure(m.front)}, {"back_mm", figure(m.back)}};
+  Json j{{"layer", m.layer}, {"front_mm", figure(m.front)}, {"back_mm", figure(m.back)}};
+  if (m.from) j["from_mm"] = figure(*m.from);
+  return j;
 }
 
 Json cut(const Cut& c) {
@@ -82,6 +84,7 @@ Json water_area(const std::optional<WaterAreaPlan>& w) {
   if (!w) return nullptr;
   return {{"volume_l", figure(w->volume)},
           {"dam_mm", Json::array({figure(w->dam_length), figure(w->dam_height)})},
+          {"dam_kg", figure(w->dam)},
           {"pane_load_n", figure(w->pane_load_n)},
           {"floor_pressure_kpa", figure(w->floor_pressure_kpa)},
           {"uplift_kg", figure(w->uplift)}};

@@ -49,8 +49,15 @@ Json substrate(const SubstratePlan& s) {
   }
   return {{"volume_l", figure(s.volume)},
           {"buy_l", figure(s.buy)},
+          {"pockets_l", figure(s.pockets)},
           {"dry_kg", figure(s.dry)},
           {"parts", parts}};
+}
+
+Json moss(const std::optional<MossPlan>& m) {
+  if (!m) return nullptr;
+  return {
+      {"area_m2", figure(m->area)}, {"volume_l", figure(m->volume)}, {"dry_kg", figure(m->dry)}};
 }
 
 Json litter(const std::optional<LitterPlan>& l) {
@@ -76,7 +83,8 @@ Json numbers(const PlannedBuild& p) {
   j["layers"] = {{"drainage", drainage(plan.layers.drainage)},
                  {"separator", separator(plan.layers.separator)},
                  {"substrate", substrate(plan.layers.substrate)},
-                 {"litter", litter(plan.layers.litter)}};
+                 {"litter", litter(plan.layers.litter)},
+                 {"moss", moss(plan.layers.moss)}};
   j["mass"] = mass_json(plan.mass);
   if (plan.lift) j["lift"] = lift_json(*plan.lift, plan.sack);
   j["water"] = water(plan.water);
@@ -92,6 +100,7 @@ Json numbers(const PlannedBuild& p) {
   j["calendar"] = calendar_json(p);
   j["ready"] = ready_json(p);
   j["pull_list"] = pull_list_json(p.build, plan);
+  j["tools"] = plan.tools;
   add_goods_json(p.build, plan, j);
   j["findings"] = findings_array(p);
   return j;

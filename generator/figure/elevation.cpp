@@ -85,7 +85,7 @@ Marks front_with_dimensions(const Trial& t, std::vector<Target>& targets) {
 
 Marks section_with_dimensions(const Trial& t) {
   const Tank& k = t.tank;
-  const double layers = std::max(k.litter_front, k.litter_back) + above_layers;
+  const double layers = k.paper(k.in.plan.layers.profile.highest) + above_layers;
   const bool broken = t.arrangement == Arrangement::below_broken_off;
   const double limit = broken ? std::min(layers, k.height) : k.height;
   Marks out = side_section(k, limit);

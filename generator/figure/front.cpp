@@ -46,6 +46,10 @@ Marks rising_surface(const Tank& t) {
   const LabelLimits& x = t.land;
   Marks out{filled({x.bottom, t.litter_front, x.top, t.litter_back}, 0.96)};
   out.push_back(line({x.bottom, t.litter_back}, {x.top, t.litter_back}, pen::narrow));
+  for (const Terrace& terrace : t.in.build.layers.substrate.terraces) {
+    const double top = t.surface(t.y(terrace.from.v));
+    out.push_back(line({x.bottom, top}, {x.top, top}, pen::narrow));
+  }
   return out;
 }
 

@@ -16,13 +16,32 @@ double on(double front, double back, const Tank& t, double at) {
   return front + (back - front) * at / t.depth;
 }
 
+// Substrate and litter in one piece, or terrace by terrace.
+std::vector<Slope> slopes(const Tank& t, const LabelLimits& y) {
+  const SubstrateLayer& s = t.in.build.layers.substrate;
+  if (s.terraces.empty()) {
+    return {{y, t.substrate_front, on(t.substrate_front, t.substrate_back, t, y.top)}};
+  }
+  std::vector<Slope> all;
+  double from = y.bottom, top = t.substrate_front;
+  for (const Terrace& terrace : s.terraces) {
+    const double edge = std::min(t.y(terrace.from.v), y.top);
+    if (edge > from) all.push_back({{from, edge}, top, top});
+    from = std::max(from, edge), top = t.drainage + t.paper(terrace.height);
+  }
+  if (y.top > from) all.push_back({{from, y.top}, top, top});
+  return all;
+}
+
 Marks layers(const Tank& t) {
   const LabelLimits y{0, t.depth - t.background};
-  const Slope substrate{y, t.substrate_front, on(t.substrate_front, t.substrate_back, t, y.top)};
-  const Slope litter{y, t.litter_front, on(t.litter_front, t.litter_back, t, y.top)};
+  const double litter = t.litter_front - t.substrate_front;
   Marks out = cut_drainage(t, y);
-  add(out, cut_substrate(t, substrate));
-  add(out, cut_litter(t, substrate, litter));
+  for (const Slope& substrate : slopes(t, y)) {
+    add(out, cut_substrate(t, substrate));
+    add(out, cut_litter(t, substrate,
+                        {substrate.along, substrate.left + litter, substrate.right + litter}));
+  }
   if (t.standing_high > 0) add(out, water_level(t.standing_high, y, y.top * 0.3));
   add(out, separator(t, y));
   return out;

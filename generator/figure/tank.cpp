@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "plan/layers.h"
+
 namespace loamsheet {
 namespace {
 
@@ -40,7 +42,8 @@ double Tank::y(double real) const {
 }
 
 double Tank::surface(double at) const {
-  return litter_front + (litter_back - litter_front) * at / depth;
+  const double real = at * scale + extent(in.build.enclosure.footprint).bottom;
+  return drainage + paper(substrate_depth(in.build, real)) + litter_front - substrate_front;
 }
 
 Tank tank_at(const FigureInput& in, int scale) {

@@ -70,7 +70,7 @@ bool litter(const Wanted& w) {
 }
 
 bool substrate(const Wanted& w) {
-  return w.show("volume", std::optional(w.plan.layers.substrate.buy));
+  return w.show("volume", std::optional(w.plan.layers.substrate.blend));
 }
 
 bool fill_every(const Wanted& w) {

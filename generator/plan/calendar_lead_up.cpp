@@ -18,27 +18,44 @@ bool leads_up(const CareRule& rule) {
   return rule.from == CareRule::From::planting && rule.on < 0;
 }
 
+bool waits_for(const CareRule& rule, const CareRule& other) {
+  return std::find(rule.after.begin(), rule.after.end(), other.id) != rule.after.end();
+}
+
 // The latest day that leaves those that wait for this task their time.
 int latest(const Build& build, size_t at, const std::vector<std::optional<int>>& days) {
   const auto& rules = build.rules.care;
   int day = rules[at].on;
   for (size_t i = 0; i < rules.size(); ++i) {
-    if (days[i] && rules[i].after == rules[at].id) day = std::min(day, *days[i] - rules[i].gap);
+    if (days[i] && waits_for(rules[i], rules[at])) day = std::min(day, *days[i] - rules[i].gap);
   }
   return day;
 }
 
-// Positions of the lead-up's rules, the last in time first; those that wait before those waited
-// for.
-std::vector<size_t> backwards(const std::vector<CareRule>& rules) {
-  std::vector<size_t> order;
-  for (size_t i = 0; i < rules.size(); ++i) {
-    if (leads_up(rules[i])) order.push_back(i);
+// Positions of the lead-up's rules, those that wait before those waited for.
+class Backwards {
+ public:
+  explicit Backwards(const std::vector<CareRule>& rules) : rules_(rules), seen_(rules.size()) {}
+
+  std::vector<size_t> order() {
+    for (size_t i = 0; i < rules_.size(); ++i) visit(i);
+    return std::move(order_);
   }
-  std::stable_sort(order.begin(), order.end(),
-                   [&](size_t a, size_t b) { return rules[a].on > rules[b].on; });
-  return order;
-}
+
+ private:
+  void visit(size_t at) {
+    if (seen_[at] || !leads_up(rules_[at])) return;
+    seen_[at] = true;
+    for (size_t i = 0; i < rules_.size(); ++i) {
+      if (waits_for(rules_[i], rules_[at])) visit(i);
+    }
+    order_.push_back(at);
+  }
+
+  const std::vector<CareRule>& rules_;
+  std::vector<bool> seen_;
+  std::vector<size_t> order_;
+};
 
 }  // namespace
 
@@ -55,7 +72,7 @@ int open_day(const Build& build, int day, const Window& window, bool earlier_fir
 std::vector<std::optional<int>> lead_up_days(const Build& build) {
   const auto& rules = build.rules.care;
   std::vector<std::optional<int>> days(rules.size());
-  for (size_t at : backwards(rules)) {
+  for (size_t at : Backwards(rules).order()) {
     if (!applies(rules[at].when, build)) continue;
     const int day = latest(build, at, days);
     days[at] = rules[at].moves ? open_day(build, day, {-no_limit, day}, true) : day;

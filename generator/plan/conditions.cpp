@@ -75,23 +75,37 @@ const std::map<std::string, Condition>& conditions() {
        }},
       {"separator", [](const Build& b) { return b.layers.separator.has_value(); }},
       {"litter", [](const Build& b) { return b.layers.litter.has_value(); }},
+      {"moss", [](const Build& b) { return b.layers.moss.has_value(); }},
       {"background", [](const Build& b) { return b.enclosure.background.has_value(); }},
-      {"cures", background_cures},
+      {"cures", anything_cures},
       {"hardscape", [](const Build& b) { return !b.furnishings.empty() || !b.standing.empty(); }},
       {"on-base", [](const Build& b) { return stands_on(b, true); }},
       {"on-substrate", [](const Build& b) { return stands_on(b, false); }},
       {"fixed",
        [](const Build& b) {
          return std::any_of(b.furnishings.begin(), b.furnishings.end(), [](const Furnishing& f) {
-           return f.kind == "branch" || f.kind == "ledge" || f.kind == "feeding-ledge";
+           const bool hangs = f.kind == "branch" || f.kind == "ledge" || f.kind == "feeding-ledge";
+           return hangs && !bonded(f);
          });
        }},
+      {"bonded",
+       [](const Build& b) {
+         return std::any_of(b.furnishings.begin(), b.furnishings.end(), bonded);
+       }},
+      {"terraces", [](const Build& b) { return !b.layers.substrate.terraces.empty(); }},
+      {"amendments", [](const Build& b) { return !b.amendments.empty(); }},
       {"water-area", [](const Build& b) { return b.water_area.has_value(); }},
       {"plants", [](const Build& b) { return !b.plants.empty(); }},
       {"slow-plants", slow_plants},
       {"mister", [](const Build& b) { return b.misting.has_value(); }},
       {"nozzles", [](const Build& b) { return b.misting && !b.misting->by_hand; }},
       {"lamps", [](const Build& b) { return !b.lamps.empty(); }},
+      {"uv-lamps",
+       [](const Build& b) {
+         return std::any_of(b.lamps.begin(), b.lamps.end(), [](const Lamp& lamp) {
+           return lamp.kind == Lamp::Kind::uv_bar || lamp.kind == Lamp::Kind::uv_spot;
+         });
+       }},
       {"heaters", [](const Build& b) { return !b.heaters.empty(); }},
       {"crew", [](const Build& b) { return !b.crew.empty(); }},
       {"springtails", [](const Build& b) { return crew_of(b, "springtail"); }},

@@ -34,7 +34,6 @@ inline constexpr double fewest_pulls = 5;
 inline constexpr double timer_step = 5;
 inline constexpr double long_burst = 30;
 
-
 // Pulls of a trigger in one misting from which a hand tires. Common practice.
 inline constexpr double many_pulls = 60;
 
@@ -54,6 +53,10 @@ inline constexpr Fraction free_height{1.0 / 3.0};
 // Loose substrate steeper than this slides: its angle of repose. Common practice.
 inline constexpr double steepest_degrees = 35;
 
+// What is left open beside a piece that holds a terrace, or between it and the edge, lets no
+// substrate through. Common practice.
+inline constexpr Millimetres gap_held{20};
+
 // Drainage granules denser than this, in bulk, are rock or gravel. Common practice.
 inline constexpr KilogramsPerCubicMetre heavy_granules{1000};
 
@@ -69,44 +72,9 @@ inline constexpr Kilograms heavy_animal{0.1};
 // A tank that is moved sooner after planting carries plants that have not rooted. Common practice.
 inline constexpr int days_before_move = 14;
 
-// How far neighbouring strips of a separator lie over one another, and how wide a roll is of which
-// that is not known. Common practice.
-inline constexpr Millimetres strip_overlap{50};
-inline constexpr Millimetres usual_roll{1000};
-
-// Supports of a raised floor stand no further apart. Common practice.
-inline constexpr Millimetres support_spacing{150};
-
-// The dam of a water area stands so far above the water. Common practice.
-inline constexpr Millimetres dam_freeboard{20};
-
-// Sealant in a bead as thick as a finger's width of a cartridge's tip, litres on a metre; the beads
-// lie so far apart behind a background, metres. A furnishing takes one bead of this length, metres.
-// Common practice.
-inline constexpr double bead_litres{0.05};
-inline constexpr double bead_spacing{0.15};
-inline constexpr double bead_of_furnishing{0.4};
-
-// Cans of mounting foam for a square metre of background. Common practice.
-inline constexpr double foam_cans{1};
-
-// Animals of one culture as it is sold. Common practice.
-inline constexpr double springtails_of_culture{1000};
-inline constexpr double dwarf_isopods_of_culture{25};
-inline constexpr double crew_of_culture{20};
-
-// A load that is set down suddenly bears down with twice its weight: strength of materials.
-inline constexpr double sudden_load{2};
-
-// What a magnet holds safely on a pane. Common practice.
-inline constexpr Kilograms magnet_holds{1};
-
 // Stones from this mass on stand on the base: where an animal digs, and elsewhere. Common practice.
 inline constexpr Kilograms heavy_stone_digging{1};
 inline constexpr Kilograms heavy_stone{2};
-
-// A teaspoon, litres: the metric one of 5 mL.
-inline constexpr Litres teaspoon{0.005};
 
 // Gravity, m/s2: standard value, NIST SP 811.
 inline constexpr double gravity{9.80665};

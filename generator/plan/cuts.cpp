@@ -2,8 +2,8 @@
 #include <cmath>
 
 #include "check/build.h"
-#include "plan/constants.h"
 #include "plan/fittings.h"
+#include "plan/goods_constants.h"
 #include "plan/ground.h"
 #include "plan/plan.h"
 
@@ -43,7 +43,10 @@ std::vector<Cut> plan_cuts(const Build& build, const LayersPlan& layers,
   if (build.layers.drainage.kind == DrainageKind::raised_floor) {
     cuts.push_back(raised_floor_cut(build));
   }
-  if (water) cuts.push_back({"dam", "dam-panel", 1, water->dam_length, water->dam_height, {}});
+  if (water) {
+    const std::string& panel = build.water_area->dam.material;
+    cuts.push_back({"dam", panel, 1, water->dam_length, water->dam_height, {}});
+  }
   if (layers.separator) cuts.push_back(separator_cut(*build.layers.separator, *layers.separator));
   return cuts;
 }

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "check/build.h"
-#include "plan/constants.h"
+#include "plan/goods_constants.h"
 #include "plan/ground.h"
 #include "plan/quantities.h"
 

@@ -69,6 +69,9 @@ std::string layers(const LayersPlan& plan) {
   out += bulk("substrate", plan.substrate);
   for (const PartPlan& part : plan.substrate.parts) out += bulk("part " + part.material, part);
   if (plan.litter) out += bulk("litter", *plan.litter);
+  if (plan.moss) {
+    out += line("moss-area", plan.moss->area, "m2") + line("moss-volume", plan.moss->volume, "L");
+  }
   return out + profile(plan.profile);
 }
 
@@ -177,6 +180,7 @@ std::string dump(const Plan& plan) {
   for (const PullItem& item : plan.pull_list) {
     out += "pull " + item.item + ' ' + number(item.need) + ' ' + item.unit + packs(item) + '\n';
   }
+  if (!plan.tools.empty()) out += "tools " + join(plan.tools, " ") + '\n';
   out += dump_goods(plan);
   if (plan.air) out += dump(*plan.air);
   if (plan.heat) out += dump(*plan.heat);

@@ -52,8 +52,8 @@ std::string loads(const Plan& plan) {
   }
   if (const auto& w = plan.water_area) {
     out += "water-area" + number(w->volume.v) + " L, dam" + number(w->dam_length.v) +
-           number(w->dam_height.v) + " mm, pane" + number(w->pane_load_n) + " N, floor" +
-           number(w->floor_pressure_kpa) + " kPa\n";
+           number(w->dam_height.v) + " mm" + number(w->dam.v) + " kg, pane" +
+           number(w->pane_load_n) + " N, floor" + number(w->floor_pressure_kpa) + " kPa\n";
   }
   if (const auto& sack = plan.sack) {
     out += "sack " + sack->item + number(sack->mass.v) + " of" + number(sack->limit.v) + " kg\n";

@@ -16,6 +16,9 @@ void append(Found& all, Found more);
 // Layers against openings, height and slope; what stands in them.
 Found layer_findings(const Build&, const Plan&);
 
+// What holds the steps of a terraced substrate.
+Found terrace_findings(const Build&);
+
 // Drainage and the water that stands in it.
 Found drainage_findings(const Build&, const Plan&);
 

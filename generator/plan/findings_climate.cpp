@@ -3,6 +3,7 @@
 
 #include "plan/climate_constants.h"
 #include "plan/findings.h"
+#include "plan/layers.h"
 
 namespace loamsheet {
 namespace {
@@ -125,12 +126,11 @@ Found lamps(const Build& build) {
 // that climbs, at two thirds of the height.
 double strongest_uv(const Build& build, const Plan& plan, const Animal& animal) {
   const Profile& ground = plan.layers.profile;
+  const Millimetres litter = ground.litter_front - ground.substrate_front;
   const bool climbs = animal.lifestyle && animal.lifestyle->value == "arboreal";
   double strongest = 0;
   for (const Lamp& lamp : build.lamps) {
-    const double back_share = lamp.at.y / build.enclosure.depth.v;
-    const double floor =
-        ground.litter_front.v + back_share * (ground.litter_back.v - ground.litter_front.v);
+    const double floor = (ground.drainage_top + substrate_depth(build, lamp.at.y) + litter).v;
     const double rest = climbs ? build.enclosure.height.v * 2 / 3 : floor;
     const Position back{lamp.at.x, lamp.at.y, rest + constants::back_height.v};
     strongest = std::max(strongest, uv_index_at(build, back).value_or(0));

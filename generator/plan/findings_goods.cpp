@@ -2,6 +2,7 @@
 #include "plan/constants.h"
 #include "plan/findings.h"
 #include "plan/fixing.h"
+#include "plan/goods_constants.h"
 
 namespace loamsheet {
 namespace {

@@ -10,22 +10,25 @@ namespace {
 
 constexpr double hair = 1e-6;  // mm: less than any measure, more than rounding
 
-Millimetres highest_layer(const Profile& p) {
-  return std::max(p.litter_front, p.litter_back);
-}
-
 bool water_at(const Build& build, Opening::Where wall) {
   if (!build.water_area) return false;
   const bool left = build.water_area->side == WaterArea::Side::left;
   return wall == (left ? Opening::Where::left : Opening::Where::right);
 }
 
+// Moss may lie at any wall.
+Millimetres moss(const Build& build) {
+  return build.layers.moss ? build.layers.moss->depth : Millimetres{};
+}
+
 // The top of what lies against a wall: the highest along it.
 Millimetres height_at(const Build& build, const Plan& plan, Opening::Where wall) {
   if (water_at(build, wall)) return build.water_area->depth;
-  if (wall == Opening::Where::front) return plan.layers.profile.litter_front;
-  if (wall == Opening::Where::back) return plan.layers.profile.litter_back;
-  return highest_layer(plan.layers.profile);
+  const Profile& p = plan.layers.profile;
+  if (wall == Opening::Where::front)
+    return std::max(p.litter_front, p.substrate_front + moss(build));
+  if (wall == Opening::Where::back) return std::max(p.litter_back, p.substrate_back + moss(build));
+  return p.highest;
 }
 
 Found above_sill(const Build& build, const Plan& plan) {
@@ -47,7 +50,7 @@ Found above_sill(const Build& build, const Plan& plan) {
 }
 
 Found fill_enclosure(const Build& build, const Plan& plan) {
-  const Millimetres top = highest_layer(plan.layers.profile), height = build.enclosure.height;
+  const Millimetres top = plan.layers.profile.highest, height = build.enclosure.height;
   const Millimetres free = height - top;
   if (free >= height * constants::free_height.v) return {};
   return {{Weight::caution,
@@ -58,6 +61,7 @@ Found fill_enclosure(const Build& build, const Plan& plan) {
 
 Found steep(const Build& build) {
   const SubstrateLayer& substrate = build.layers.substrate;
+  if (!substrate.terraces.empty()) return {};  // level, and held at every edge
   const double run = extent(build.enclosure.footprint).height();
   const double rise = std::fabs(substrate.back.v - substrate.front.v);
   const double degrees = std::atan2(rise, run) * 180 / std::numbers::pi;
@@ -89,8 +93,9 @@ Found mass_not_stated(const Build& build) {
 
 Found layer_findings(const Build& build, const Plan& plan) {
   Found all;
-  for (const Found& found : {above_sill(build, plan), fill_enclosure(build, plan), steep(build),
-                             no_room(build, plan), mass_not_stated(build)}) {
+  for (const Found& found :
+       {above_sill(build, plan), fill_enclosure(build, plan), steep(build), terrace_findings(build),
+        no_room(build, plan), mass_not_stated(build)}) {
     all.insert(all.end(), found.begin(), found.end());
   }
   return all;

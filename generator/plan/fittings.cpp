@@ -5,6 +5,7 @@
 
 #include "check/build.h"
 #include "plan/constants.h"
+#include "plan/goods_constants.h"
 #include "plan/ground.h"
 #include "plan/layers.h"
 #include "plan/plan.h"
@@ -26,6 +27,7 @@ KilogramsPerCubicMetre wet_mix(const SubstrateLayer& substrate) {
 Kilograms above_the_floor(const Build& build, const LayersPlan& plan) {
   Kilograms sum = mass(plan.substrate.volume, wet_mix(build.layers.substrate));
   if (plan.litter) sum += mass(plan.litter->volume, wet_density(build.layers.litter->bulk));
+  if (plan.moss) sum += mass(plan.moss->volume, wet_density(build.layers.moss->bulk));
   for (const Standing& thing : build.standing) {
     if (!thing.on_base) sum += thing.mass.value_or(Kilograms{});
   }
@@ -41,10 +43,11 @@ Kilograms heaviest_animal(const Build& build) {
   return most;
 }
 
-// The x along which the dam stands.
+// The x along which the dam stands, a hair inside of the water, whose very edge meets no line.
 double dam_at(const Build& build, const Ground& ground) {
+  constexpr double hair = 1e-3;  // mm
   const Box box = extent(ground.water);
-  return build.water_area->side == WaterArea::Side::left ? box.right : box.left;
+  return build.water_area->side == WaterArea::Side::left ? box.right - hair : box.left + hair;
 }
 
 // What pushes a background up that is lighter than the water in front of which it stands.
@@ -95,7 +98,10 @@ std::optional<WaterAreaPlan> plan_water_area(const Build& build, const LayersPla
     plan.dam_length = reach->high - reach->low;
   }
   plan.dam_height =
-      std::max({depth + constants::dam_freeboard, p.substrate_front, p.substrate_back});
+      std::max(depth + constants::dam_freeboard, p.drainage_top + deepest(build.layers.substrate));
+  const Dam& dam = build.water_area->dam;
+  const SquareMetres panel{plan.dam_length.v * plan.dam_height.v / 1e6};
+  plan.dam = mass(volume(panel, dam.thickness), dam.density);
   const double metres = depth.v / 1000;
   const double weight = water_density(constants::room).v * constants::gravity;  // N/m3
   const Box box = extent(parts.water);

@@ -17,8 +17,9 @@ struct WaterPlan;
 // Where to put tape on the outside of the glass: heights above the lower edge of the base, which
 // lies its thickness below the inside floor.
 struct TapeMark {
-  std::string layer;  // drainage, waterline, substrate, litter, water
+  std::string layer;  // drainage, waterline, substrate, terrace, litter, water
   Millimetres front, back;
+  std::optional<Millimetres> from{};  // of a terrace: from so far behind the front on
 };
 std::vector<TapeMark> plan_marks(const Build&, const LayersPlan&, const WaterPlan&);
 
@@ -45,6 +46,7 @@ std::vector<FixedLoad> plan_fixed(const Build&);
 struct WaterAreaPlan {
   Litres volume;
   Millimetres dam_length, dam_height;
+  Kilograms dam;
   double pane_load_n = 0;           // on the longest pane it stands against
   double floor_pressure_kpa = 0;    // at the floor
   std::optional<Kilograms> uplift;  // on a background lighter than water, below the surface

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "plan/constants.h"
+#include "plan/goods_constants.h"
 #include "plan/ground.h"
 
 namespace loamsheet {
@@ -12,6 +12,14 @@ namespace {
 bool background_held_by(const Build& build, const std::string& what) {
   const auto& background = build.enclosure.background;
   return background && background->fixed_by == what;
+}
+
+// How many furnishings are held by it.
+int held_by(const Build& build, const std::string& what) {
+  const auto& things = build.furnishings;
+  return static_cast<int>(std::count_if(things.begin(), things.end(), [&](const Furnishing& f) {
+    return !f.stands && f.fixed_by == what;
+  }));
 }
 
 }  // namespace
@@ -25,9 +33,7 @@ Litres sealant_needed(const Build& build, const Plan& plan) {
   if (background_held_by(build, "silicone")) {
     metres += background_area(build.enclosure).v / constants::bead_spacing;
   }
-  for (const Furnishing& thing : build.furnishings) {
-    if (!thing.stands && thing.fixed_by == "silicone") metres += constants::bead_of_furnishing;
-  }
+  metres += held_by(build, "silicone") * constants::bead_of_furnishing;
   if (const auto& water = plan.water_area) {
     metres += 2 * (water->dam_length + 2 * water->dam_height).v / 1000;
   }
@@ -35,8 +41,18 @@ Litres sealant_needed(const Build& build, const Plan& plan) {
 }
 
 double foam_needed(const Build& build) {
-  if (!background_held_by(build, "foam")) return 0;
-  return std::ceil(background_area(build.enclosure).v * constants::foam_cans);
+  double cans = held_by(build, "foam") * constants::foam_of_furnishing;
+  if (background_held_by(build, "foam")) {
+    cans += background_area(build.enclosure).v * constants::foam_cans;
+  }
+  return std::ceil(cans);
+}
+
+int pieces_needed(const Build& build, const std::string& fixed_by) {
+  const bool screws = fixed_by == "screws";
+  const int each = screws ? constants::screws_of_furnishing : constants::magnets_of_furnishing;
+  const int back = background_held_by(build, fixed_by) ? constants::pieces_of_background : 0;
+  return held_by(build, fixed_by) * each + back;
 }
 
 bool background_cures(const Build& build) {
@@ -44,6 +60,16 @@ bool background_cures(const Build& build) {
   if (!background) return false;
   constexpr const char* dry[] = {"magnet", "wedged", "screws"};
   return std::find(std::begin(dry), std::end(dry), background->fixed_by) == std::end(dry);
+}
+
+bool bonded(const Furnishing& thing) {
+  return !thing.stands && (thing.fixed_by == "silicone" || thing.fixed_by == "foam");
+}
+
+bool anything_cures(const Build& build) {
+  const auto& things = build.furnishings;
+  return background_cures(build) || build.water_area ||
+         std::any_of(things.begin(), things.end(), bonded);
 }
 
 }  // namespace loamsheet

@@ -3,6 +3,7 @@
 #include "plan/mass.h"
 #include "plan/packs.h"
 #include "plan/pull_list.h"
+#include "plan/supplies.h"
 
 namespace loamsheet {
 namespace {
@@ -41,7 +42,11 @@ void add_goods(const Build& build, const Decisions& decisions, Plan& plan) {
   plan.crew = plan_crew(build);
   plan.fixed = plan_fixed(build);
   plan.transport = plan_transport(build, decisions);
+}
+
+void add_shopping(const Build& build, Plan& plan) {
   plan.pull_list = pull_list(build, plan);
+  plan.tools = tools_among(build, task_needs(build, plan));
   choose_packs(build, plan.pull_list);
   plan.quote = plan_quote(build, plan.pull_list);
   plan.sack = plan_sack(build, plan.pull_list);

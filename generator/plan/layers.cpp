@@ -69,11 +69,36 @@ Litres displaced(const Build& build, const Region& region, IntervalAt layer_at) 
   return sum;
 }
 
+Millimetres depth_at(const Build& build, Point p, IntervalAt layer_at) {
+  const Interval layer = layer_at(build, p);
+  return layer.top - layer.bottom;
+}
+
+// On terraces the layers are level from one edge to the next: a strip of the region at a time.
+Litres in_steps(const Build& build, const Region& region, IntervalAt layer_at) {
+  const Box box = extent(region);
+  Litres sum{};
+  double from = box.bottom;
+  const auto strip_to = [&](double to) {
+    if (to <= from) return;
+    const SquareMetres strip = area(below(region, to)) - area(below(region, from));
+    sum += volume(strip, depth_at(build, {box.left, (from + to) / 2}, layer_at));
+    from = to;
+  };
+  for (const Terrace& terrace : build.layers.substrate.terraces) {
+    strip_to(std::min(terrace.from.v, box.top));
+  }
+  strip_to(box.top);
+  return sum;
+}
+
 // Bounded by planes: the area times the depth at the centroid.
 Litres filled(const Build& build, const Region& region, IntervalAt layer_at) {
   if (area(region).v <= 0) return {};
-  const Interval layer = layer_at(build, centroid(region));
-  return volume(area(region), layer.top - layer.bottom) - displaced(build, region, layer_at);
+  const Litres room = build.layers.substrate.terraces.empty()
+                          ? volume(area(region), depth_at(build, centroid(region), layer_at))
+                          : in_steps(build, region, layer_at);
+  return room - displaced(build, region, layer_at);
 }
 
 Range<Kilograms> weighed(Litres amount, const Range<KilogramsPerCubicMetre>& density) {
@@ -100,11 +125,19 @@ SeparatorPlan plan_separator(const Build& build, const SeparatorLayer& layer) {
   return {{width.v * depth.v / 1e6}, width, depth};
 }
 
+Litres pockets(const Build& build) {
+  Litres sum{};
+  for (const Furnishing& thing : build.furnishings) sum += thing.pocket;
+  return sum;
+}
+
 SubstratePlan plan_substrate(const Build& build, const Region& land) {
   const SubstrateLayer& layer = build.layers.substrate;
   SubstratePlan plan;
   plan.volume = filled(build, land, substrate_at);
   plan.buy = with_reserve(plan.volume * (1 + layer.settling.v), layer.hold_back);
+  plan.pockets = pockets(build);
+  plan.blend = plan.buy + plan.pockets * (1 + layer.settling.v);
   for (const SubstratePart& part : layer.parts) {
     const Litres amount = plan.volume * part.share.v;
     const Range<Kilograms> dry = weighed(amount, part.bulk.dry_density);
@@ -115,13 +148,41 @@ SubstratePlan plan_substrate(const Build& build, const Region& land) {
   return plan;
 }
 
-LitterPlan plan_litter(const Build& build, const Region& land) {
-  const Litres amount = filled(build, land, litter_at);
+MossPlan plan_moss(const MossLayer& layer, const Region& land) {
+  MossPlan plan;
+  const SquareMetres wanted = layer.area.value_or(area(land) * layer.floor.value_or(Fraction{}).v);
+  plan.area = std::min(wanted, area(land));
+  plan.volume = volume(plan.area, layer.depth);
+  plan.dry = weighed(plan.volume, layer.bulk.dry_density);
+  return plan;
+}
+
+// The share of the land that moss leaves to the litter.
+double left_bare(const std::optional<MossPlan>& moss, const Region& land) {
+  return moss && area(land).v > 0 ? 1 - moss->area / area(land) : 1;
+}
+
+Millimetres on_terraces(const SubstrateLayer& layer, double y) {
+  Millimetres depth = layer.front;
+  for (const Terrace& terrace : layer.terraces) {
+    if (y >= terrace.from.v) depth = terrace.height;
+  }
+  return depth;
+}
+
+LitterPlan plan_litter(const Build& build, const Region& land, double share) {
+  const Litres amount = filled(build, land, litter_at) * share;
   return {amount, with_reserve(amount, build.layers.litter_hold_back),
           weighed(amount, build.layers.litter->bulk.dry_density)};
 }
 
 }  // namespace
+
+Millimetres deepest(const SubstrateLayer& layer) {
+  Millimetres most = std::max(layer.front, layer.back);
+  for (const Terrace& terrace : layer.terraces) most = std::max(most, terrace.height);
+  return most;
+}
 
 Profile profile(const Build& build) {
   const SubstrateLayer& substrate = build.layers.substrate;
@@ -131,11 +192,15 @@ Profile profile(const Build& build) {
   p.substrate_back = p.drainage_top + substrate.back;
   p.litter_front = p.substrate_front + litter_depth(build);
   p.litter_back = p.substrate_back + litter_depth(build);
+  const Millimetres moss = build.layers.moss ? build.layers.moss->depth : Millimetres{};
+  const Millimetres cover = std::max(litter_depth(build), moss);
+  p.highest = p.drainage_top + deepest(substrate) + cover;
   return p;
 }
 
 Millimetres substrate_depth(const Build& build, double y) {
   const SubstrateLayer& substrate = build.layers.substrate;
+  if (!substrate.terraces.empty()) return on_terraces(substrate, y);
   const Box box = extent(build.enclosure.footprint);
   return substrate.front + (substrate.back - substrate.front) * ((y - box.bottom) / box.height());
 }
@@ -147,7 +212,10 @@ LayersPlan plan_layers(const Build& build, const Ground& ground) {
   }
   if (build.layers.separator) plan.separator = plan_separator(build, *build.layers.separator);
   plan.substrate = plan_substrate(build, ground.land);
-  if (build.layers.litter) plan.litter = plan_litter(build, ground.land);
+  if (build.layers.moss) plan.moss = plan_moss(*build.layers.moss, ground.land);
+  if (build.layers.litter) {
+    plan.litter = plan_litter(build, ground.land, left_bare(plan.moss, ground.land));
+  }
   plan.profile = profile(build);
   return plan;
 }

@@ -20,9 +20,12 @@ std::vector<Laid> laid(const Build& build, const LayersPlan& plan) {
     all.push_back({build.layers.drainage.bulk, plan.drainage->volume});
   }
   for (size_t i = 0; i < plan.substrate.parts.size(); ++i) {
-    all.push_back({build.layers.substrate.parts[i].bulk, plan.substrate.parts[i].volume});
+    const SubstratePart& part = build.layers.substrate.parts[i];
+    const Litres in_pockets = plan.substrate.pockets * part.share.v;
+    all.push_back({part.bulk, plan.substrate.parts[i].volume + in_pockets});
   }
   if (plan.litter) all.push_back({build.layers.litter->bulk, plan.litter->volume});
+  if (plan.moss) all.push_back({build.layers.moss->bulk, plan.moss->volume});
   return all;
 }
 
@@ -52,7 +55,7 @@ Kilograms empty_mass(const Enclosure& enclosure) {
 }
 
 Kilograms dry_mass(const Build& build, const Decisions& decisions, const Scenario& scenario) {
-  Kilograms sum = decisions.empty + separator_mass(build, decisions.layers);
+  Kilograms sum = decisions.empty + decisions.dam + separator_mass(build, decisions.layers);
   for (const Laid& layer : laid(build, decisions.layers)) {
     sum += mass(layer.amount, density_at(layer.bulk, scenario));
   }

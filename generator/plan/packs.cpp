@@ -15,10 +15,12 @@ std::optional<double> density_of(const Build& build, const std::string& material
   return bulk ? std::optional(bulk->dry_density.high.v) : std::nullopt;
 }
 
-// What a pack holds in the unit of the need. Goods by weight are turned into litres by their
+// What a pack holds in the unit of the need. Moss by the litre lies as deep as the spec has it.
+// Goods by weight are turned into litres by their
 // density, and the densest counts, so that there is never too little.
 std::optional<double> size_for(const Build& build, const PullItem& item, const StockedPack& pack) {
   if (pack.unit == item.unit) return pack.size;
+  if (pack.unit == "L" && item.use == "moss") return pack.size / build.layers.moss->depth.v;
   if (pack.unit != "kg" || item.unit != "L") return std::nullopt;
   const auto density = density_of(build, item.item);
   if (!density || *density <= 0) return std::nullopt;

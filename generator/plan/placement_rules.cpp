@@ -10,11 +10,6 @@ namespace {
 
 using namespace constants;
 
-bool right_kind(const Needs& needs, const Site& site) {
-  if (site.kind == SiteKind::mount) return needs.mountable;
-  return site.kind == SiteKind::pocket || needs.habit != Habit::epiphyte;
-}
-
 Millimetres from_wall(const Needs& needs) {
   if (needs.habit == Habit::climber) return least_from_wall;
   return std::max(least_from_wall, needs.spread * wall_share);
@@ -84,10 +79,19 @@ double shape_fit(const Needs& needs, const Site& site) {
 
 }  // namespace
 
+bool right_kind(const Needs& needs, const Site& site) {
+  if (site.kind == SiteKind::mount) return needs.mountable;
+  return site.kind == SiteKind::pocket || needs.habit != Habit::epiphyte;
+}
+
+bool rooted(const Needs& needs, const Site& site) {
+  return site.kind == SiteKind::mount || site.root >= needs.root;
+}
+
 bool fits(const Needs& needs, const Site& site) {
-  const bool rooted = site.kind == SiteKind::mount || site.root >= needs.root;
   const bool off_walls = site.kind != SiteKind::floor || site.wall >= from_wall(needs);
-  return right_kind(needs, site) && rooted && off_walls && site.headroom >= needs.height.low;
+  return right_kind(needs, site) && rooted(needs, site) && off_walls &&
+         site.headroom >= needs.height.low;
 }
 
 Millimetres distance_kept(const Needs& a, const Needs& b) {

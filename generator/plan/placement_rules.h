@@ -11,6 +11,8 @@ namespace loamsheet {
 // The hard rules between a plant and a place: mounts take what can be mounted, epiphytes stay off
 // the ground; roots find their depth; the least mature height fits; the foot keeps off the walls.
 bool fits(const Needs&, const Site&);
+bool right_kind(const Needs&, const Site&);
+bool rooted(const Needs&, const Site&);
 
 // How far apart the feet of two plants stay: half of both mature spreads, less what a ground cover
 // may overlap.

@@ -57,7 +57,7 @@ struct Pack {
 };
 
 struct PullItem {
-  std::string use;   // background, drainage, separator, substrate, litter, plants, crew, ...
+  std::string use;   // one of pull_uses()
   std::string item;  // id of a material, a plant or a crew species
   double need = 0;
   std::string unit;            // L, m2, kg, piece
@@ -75,6 +75,7 @@ struct Plan {
   MassPlan mass;
   WaterPlan water;
   std::vector<PullItem> pull_list;
+  std::vector<std::string> tools;  // of the bench, that the tasks need
   Ready ready;
   std::optional<Quote> quote;
   std::vector<DosePlan> doses;

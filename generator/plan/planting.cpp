@@ -84,17 +84,34 @@ std::vector<std::string> broken_by_pin(const Build& build, const Task& task,
   std::vector<std::string> broken;
   const bool on_floor = site.kind == SiteKind::floor;
   if (on_floor && kept_free(build, {site.at.x, site.at.y})) broken.push_back("keep-out");
-  if (!fits(task.plants[plant].needs, site)) broken.push_back("room");
+  const Needs& needs = task.plants[plant].needs;
+  const bool shallow = right_kind(needs, site) && !rooted(needs, site);
+  if (!fits(needs, site)) broken.push_back(shallow ? "roots" : "room");
   if (beside_fixed(task, placed, plant)) broken.push_back("distance");
   return broken;
 }
 
-PlacedPlant unplaced(const PlantUse& use, const Needs& needs) {
+// The deepest substrate of the places where its kind grows; a mount, or no place at all, leaves
+// nothing to say of it.
+Millimetres deepest(const Task& task, const ToPlace& plant) {
+  std::optional<Millimetres> most;
+  for (const Site& site : task.sites) {
+    const bool meant = plant.on.empty() || site.on == plant.on;
+    if (!meant || !right_kind(plant.needs, site)) continue;
+    if (site.kind == SiteKind::mount) return plant.needs.root;
+    most = std::max(most.value_or(Millimetres{}), site.root);
+  }
+  return most.value_or(plant.needs.root);
+}
+
+PlacedPlant unplaced(const PlantUse& use, const Task& task, const ToPlace& wanted) {
+  const Needs& needs = wanted.needs;
   PlacedPlant plant;
   plant.number = use.number;
   plant.species = use.facts.id, plant.common_name = use.facts.name;
   plant.botanical = use.facts.botanical;
   plant.spread = needs.spread, plant.height = needs.height.high;
+  plant.root_wanted = needs.root, plant.root_there = deepest(task, wanted);
   return plant;
 }
 
@@ -110,6 +127,7 @@ void stand(PlacedPlant& plant, const Needs& needs, const Site& site) {
   plant.at = site.at, plant.site = site.kind, plant.on = site.on;
   plant.light = site.light, plant.humidity = site.humidity;
   plant.height = std::min(needs.height.high, site.headroom);
+  plant.root_there = site.kind == SiteKind::mount ? needs.root : site.root;
 }
 
 // A plant that stays where it stood is not pinned by the spec, and has its reasons from then.
@@ -134,7 +152,7 @@ PlantingPlan plan_planting(const Build& build, const LayersPlan& layers, const A
   PlantingPlan plan;
   for (size_t i = 0; i < build.plants.size(); ++i) {
     const PlantUse& use = build.plants[i];
-    PlacedPlant plant = unplaced(use, task.plants[i].needs);
+    PlacedPlant plant = unplaced(use, task, task.plants[i]);
     if (placed.chosen[i]) {
       const Weighed here = weighed(task, *placed.chosen[i]);
       const auto& next = (use.before ? placed : first).next[i];

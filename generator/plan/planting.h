@@ -32,7 +32,10 @@ struct PlacedPlant {
   Millimetres spread, height;  // mature, capped by the enclosure
   double fit = 0;              // 0 to 1
   std::vector<Reason> why;
-  std::vector<std::string> broken;  // hard rules broken by a pin: keep-out, room, distance
+  std::vector<std::string> broken;  // hard rules broken by a pin: keep-out, roots, room, distance
+  // The depth of substrate that its roots want, and what there is: where it stands, or where it is
+  // deepest when it found no place. Nothing at a mount.
+  Millimetres root_wanted, root_there;
 };
 
 struct PlantingPlan {

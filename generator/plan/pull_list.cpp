@@ -4,6 +4,7 @@
 
 #include "plan/fixing.h"
 #include "plan/ground.h"
+#include "plan/supplies.h"
 
 namespace loamsheet {
 namespace {
@@ -19,18 +20,21 @@ class PullList {
       add("separator", build_.layers.separator->material, cut_area(plan_.cuts, "separator").v,
           "m2");
     }
-    for (const PartPlan& part : plan_.layers.substrate.parts) {
-      add("substrate", part.material, part.buy.v, "L");
-    }
+    add_substrate();
     for (const DosePlan& dose : plan_.doses) add("amendment", dose.material, dose.dose.v, "kg");
     if (plan_.layers.litter) {
       add("litter", build_.layers.litter->bulk.material, plan_.layers.litter->buy.v, "L");
+    }
+    if (plan_.layers.moss) {
+      add("moss", build_.layers.moss->bulk.material, plan_.layers.moss->area.v, "m2");
     }
     add_water_area();
     add_fixing();
     add_living();
     add_furnishings();
     add_equipment();
+    add_watering();
+    add_supplies();
     return std::move(list_);
   }
 
@@ -68,15 +72,25 @@ class PullList {
     if (layer.outlet != "none") add_piece("drainage", "outlet-" + layer.outlet);
   }
 
+  // What fills the pockets is of the same mix.
+  void add_substrate() {
+    for (const SubstratePart& part : build_.layers.substrate.parts) {
+      const Litres need = plan_.layers.substrate.blend * part.share.v;
+      add("substrate", part.bulk.material, need.v, "L");
+    }
+  }
+
   void add_water_area() {
     if (!plan_.water_area) return;
-    add("water", "dam-panel", cut_area(plan_.cuts, "dam").v, "m2");
+    add("water", build_.water_area->dam.material, cut_area(plan_.cuts, "dam").v, "m2");
     if (build_.water_area->filter) add_piece("water", "filter");
   }
 
   void add_fixing() {
     add("fixing", "silicone", sealant_needed(build_, plan_).v, "L");
     add("fixing", "mounting-foam", foam_needed(build_), "piece");
+    add("fixing", "magnet", pieces_needed(build_, "magnet"), "piece");
+    add("fixing", "screw", pieces_needed(build_, "screws"), "piece");
   }
 
   void add_living() {
@@ -91,14 +105,38 @@ class PullList {
   }
 
   void add_equipment() {
-    static constexpr const char* lamps[] = {"lamp-bar", "lamp-panel", "lamp-spot", "lamp-uv-bar",
-                                            "lamp-uv-spot"};
-    for (const Lamp& lamp : build_.lamps) {
-      add_piece("equipment", lamps[static_cast<int>(lamp.kind)]);
-    }
+    for (const Lamp& lamp : build_.lamps) add_piece("equipment", lamp_item(lamp));
     for (const Heater& heater : build_.heaters) add_piece("equipment", "heater-" + heater.kind);
     if (!build_.misting) return;
     add_piece("equipment", build_.misting->by_hand ? "hand-mister" : "mister");
+  }
+
+  // Of the first day: for watering in, for the mister and for the water area.
+  void add_watering() {
+    Litres sum{};
+    if (const auto& first = plan_.water.first_watering) sum += first->high;
+    if (build_.misting && build_.misting->tank) sum += *build_.misting->tank;
+    if (plan_.water_area) sum += plan_.water_area->volume;
+    const bool known = !build_.water_source.empty() && build_.water_source != "?";
+    add("watering", "water-" + (known ? build_.water_source : "unknown"), sum.v, "L");
+  }
+
+  void add_supplies() {
+    const auto needs = task_needs(build_, plan_);
+    for (const Supply& supply : build_.rules.supplies) {
+      const bool needed = std::binary_search(needs.begin(), needs.end(), supply.id);
+      if (needed) add_supply(supply, supply_needed(supply, build_, plan_));
+    }
+  }
+
+  // More of what is on the list already is fetched with it; of a piece, the one that is there
+  // serves.
+  void add_supply(const Supply& supply, double amount) {
+    const auto same = std::find_if(list_.begin(), list_.end(), [&](const PullItem& i) {
+      return i.item == supply.id && i.unit == supply.unit;
+    });
+    if (same == list_.end()) return add("supply", supply.id, amount, supply.unit);
+    if (supply.unit != "piece") same->need += amount;
   }
 
   const Build& build_;
@@ -112,8 +150,15 @@ std::vector<PullItem> pull_list(const Build& build, const Plan& plan) {
   return PullList(build, plan).run();
 }
 
+std::string lamp_item(const Lamp& lamp) {
+  constexpr const char* items[] = {"lamp-bar", "lamp-panel", "lamp-spot", "lamp-uv-bar",
+                                   "lamp-uv-spot"};
+  return items[static_cast<int>(lamp.kind)];
+}
+
 bool may_be_there(const PullItem& item) {
-  return item.use == "furnishing" || item.use == "equipment";
+  constexpr const char* uses[] = {"furnishing", "equipment", "watering", "supply"};
+  return std::find(std::begin(uses), std::end(uses), item.use) != std::end(uses);
 }
 
 }  // namespace loamsheet

@@ -1,5 +1,6 @@
 // pull_list: how much of what to take from the shelf.
 #pragma once
+#include <string>
 #include <vector>
 
 #include "check/build.h"
@@ -7,11 +8,15 @@
 
 namespace loamsheet {
 
-// In the order in which it goes in. Bought volumes; meshes, backgrounds and raised floors by area;
-// what comes by the piece by its kind.
+// In the order in which it goes in, then what the tasks need besides. Bought volumes; meshes, moss,
+// backgrounds and raised floors by area; what comes by the piece by its kind. The planting, the
+// order and the calendar are planned before.
 std::vector<PullItem> pull_list(const Build&, const Plan&);
 
-// Furnishings and equipment, which a keeper may have already.
+// The item that a lamp is: "lamp-bar".
+std::string lamp_item(const Lamp&);
+
+// Furnishings, equipment, water and supplies, which a keeper or the bench may have already.
 bool may_be_there(const PullItem&);
 
 }  // namespace loamsheet

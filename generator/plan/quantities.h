@@ -28,6 +28,8 @@ struct PartPlan {
 
 struct SubstratePlan {
   Litres volume, buy;
+  Litres pockets;  // more of the mix, in the pockets of ledges
+  Litres blend;    // all that is bought and mixed: of the layer and of the pockets
   Range<Kilograms> dry;
   std::vector<PartPlan> parts;
 };
@@ -37,11 +39,19 @@ struct LitterPlan {
   Range<Kilograms> dry;
 };
 
+// Dried moss on the substrate; where it lies, no litter does.
+struct MossPlan {
+  SquareMetres area;
+  Litres volume;
+  Range<Kilograms> dry;
+};
+
 // Heights above the inside floor where each layer's top lies.
 struct Profile {
   Millimetres drainage_top;
   Millimetres substrate_front, substrate_back;  // top of the substrate
   Millimetres litter_front, litter_back;        // top of the litter
+  Millimetres highest;                          // of all tops, wherever it is
 };
 
 struct LayersPlan {
@@ -49,6 +59,7 @@ struct LayersPlan {
   std::optional<SeparatorPlan> separator;
   SubstratePlan substrate;
   std::optional<LitterPlan> litter;
+  std::optional<MossPlan> moss;
   Profile profile;
 };
 

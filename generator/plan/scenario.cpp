@@ -105,16 +105,20 @@ double strokes_per_litre(const Build& build, const Scenario& scenario) {
 
 Decisions decide(const Build& build) {
   const Ground parts = ground(build);
-  return {plan_layers(build, parts), water_in_area(build, parts), empty_mass(build.enclosure),
-          highest_standing(build)};
+  const LayersPlan layers = plan_layers(build, parts);
+  const auto water = plan_water_area(build, layers);
+  return {layers, water ? water->volume : Litres{}, water ? water->dam : Kilograms{},
+          empty_mass(build.enclosure), highest_standing(build)};
 }
 
 Result evaluate(const Build& build, const Decisions& decisions, const Scenario& scenario) {
   const Litres deficit =
       watered_through(build) ? field_capacity_deficit(build, decisions, scenario) : Litres{};
   const Litres drained = run_through(build, deficit);
-  return {deficit + drained, standing_level(build, decisions.layers, drained),
-          dry_mass(build, decisions, scenario), wet_mass(build, decisions, scenario, drained),
+  return {deficit + drained,
+          standing_level(build, decisions.layers, drained),
+          dry_mass(build, decisions, scenario),
+          wet_mass(build, decisions, scenario, drained),
           moved_mass(build, decisions, scenario),
           strokes_per_litre(build, scenario)};
 }

@@ -16,6 +16,7 @@ namespace loamsheet {
 struct Decisions {
   LayersPlan layers;
   Litres water_area;  // what the water area holds
+  Kilograms dam;      // of the water area
   Kilograms empty;
   std::optional<Millimetres> highest_standing;  // as in WaterPlan
 };

@@ -35,7 +35,7 @@ void add_separator(const Build& build, const Plan& plan, Slots& slots) {
 }
 
 void add_substrate(const Build& build, const Plan& plan, Slots& slots) {
-  slots.add("substrate-volume", plan.layers.substrate.buy);
+  slots.add("substrate-volume", plan.layers.substrate.blend);
   slots.add("substrate-front", build.layers.substrate.front);
   slots.add("substrate-back", build.layers.substrate.back);
 }
@@ -44,6 +44,18 @@ void add_litter(const Build& build, const Plan& plan, Slots& slots) {
   if (!plan.layers.litter) return;
   slots.add("litter-material", build.layers.litter->bulk.material);
   slots.add("litter-volume", plan.layers.litter->buy);
+}
+
+void add_moss(const Build& build, const Plan& plan, Slots& slots) {
+  if (!plan.layers.moss) return;
+  slots.add("moss-material", build.layers.moss->bulk.material);
+  slots.add("moss-area", plan.layers.moss->area);
+}
+
+void add_dam(const Plan& plan, Slots& slots) {
+  if (!plan.water_area) return;
+  slots.add("dam-length", plan.water_area->dam_length);
+  slots.add("dam-height", plan.water_area->dam_height);
 }
 
 }  // namespace
@@ -57,6 +69,8 @@ SlotArgs slot_args(const std::vector<std::string>& names, const Build& build, co
   add_separator(build, plan, slots);
   add_substrate(build, plan, slots);
   add_litter(build, plan, slots);
+  add_moss(build, plan, slots);
+  add_dam(plan, slots);
   slots.add("first-watering", plan.water.first_watering);
   std::erase_if(slots.all, [&](const auto& slot) {
     return std::find(names.begin(), names.end(), slot.first) == names.end();

@@ -26,7 +26,8 @@ Litres field_capacity_deficit(const Build& build, const Decisions& decisions,
   for (size_t i = 0; i < substrate.parts.size(); ++i) {
     const Bulk& bulk = build.layers.substrate.parts[i].bulk;
     const Fraction missing = bulk.field_capacity - moisture_at(bulk.moisture_as_placed, scenario);
-    sum += substrate.parts[i].volume * std::max(0.0, missing.v);
+    const Litres in_pockets = substrate.pockets * build.layers.substrate.parts[i].share.v;
+    sum += (substrate.parts[i].volume + in_pockets) * std::max(0.0, missing.v);
   }
   return sum;
 }

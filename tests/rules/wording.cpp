@@ -105,6 +105,7 @@ TEST_CASE("templates hold no sentence that nothing names") {
   // Tasks and hazards are named by the rules, which are data: "  leak-test: {...}".
   for (const char* rules : {"templates/tasks.yaml", "templates/hazards.yaml"}) {
     for (const auto& line : tree::lines_of(tree::root / rules)) {
+      if (line.starts_with("  - ")) code += '"' + line.substr(4) + '"';
       if (line.starts_with("  ")) code += '"' + line.substr(2, line.find(':') - 2) + '"';
     }
   }

@@ -54,7 +54,25 @@ TEST_CASE("a step that waits for none of the steps is an error with the name tha
   CHECK(said("  rinse: {group: tank, minutes: 1}\n"
              "  spread: {group: tank, minutes: 1, after: [rinze]}\n") ==
         "3: unknown task 'rinze' in 'after' (did you mean 'rinse'?)\n");
-  CHECK(said("", "  look: {on: -1, after: soaking}\n") == "3: unknown task 'soaking' in 'after'\n");
+  CHECK(said("", "  look: {on: -1, after: [soaking]}\n") ==
+        "3: unknown task 'soaking' in 'after'\n");
+}
+
+TEST_CASE("a need is a tool, a supply or a use of the pull list") {
+  CHECK(said("  a: {group: tank, minutes: 1, needs: [substrate]}\n").empty());
+  CHECK(said("  a: {group: tank, minutes: 1, needs: [substrat]}\n") ==
+        "2: unknown need 'substrat' in 'needs' (did you mean 'substrate'?)\n");
+  CHECK(said("", "  look: {on: 1, needs: [binoculars]}\n") ==
+        "3: unknown need 'binoculars' in 'needs'\n");
+}
+
+TEST_CASE("every tool and every supply is needed by a task") {
+  const TaskRules rules = real();
+  std::set<std::string> needs;
+  for (const WorkRule& rule : rules.work) needs.insert(rule.needs.begin(), rule.needs.end());
+  for (const CareRule& rule : rules.care) needs.insert(rule.needs.begin(), rule.needs.end());
+  for (const std::string& tool : rules.tools) CHECK(needs.count(tool) == 1);
+  for (const Supply& supply : rules.supplies) CHECK(needs.count(supply.id) == 1);
 }
 
 TEST_CASE("a window that ends before it comes again is an error") {

@@ -49,7 +49,8 @@ Furnishing fixed_thing(const std::string& fixed_by, Kilograms mass) {
 
 Build with_water(Millimetres depth) {
   Build build = box_build();
-  build.water_area = WaterArea{WaterArea::Side::left, {0.3}, depth, true, place(40, 3)};
+  build.water_area = WaterArea{WaterArea::Side::left,     {0.3}, depth, true, place(40, 3),
+                               Dam{"glass", 5_mm, {2500}}};
   return build;
 }
 
@@ -152,7 +153,7 @@ TEST_CASE("a fixing bears the thing, its wet pocket and an animal that lands") {
   const Plan plan = make_plan(build);
   REQUIRE(plan.fixed.size() == 1);
   CHECK(plan.fixed[0].sum().v == Approx(0.6 + 0.542 + 0.09).epsilon(0.002));
-  CHECK(plan.mass.dry.low.v == Approx(make_plan(box_build()).mass.dry.low.v + 0.6));
+  CHECK(plan.mass.dry.low.v == Approx(make_plan(box_build()).mass.dry.low.v + 0.6 + 1.5 * 0.125));
 }
 
 TEST_CASE("a fixing that is not stated, or a magnet that bears too much, is found") {
@@ -181,8 +182,22 @@ TEST_CASE("the water area's dam, its way against the glass, and its filter") {
   CHECK(plan.water_area->floor_pressure_kpa == Approx(0.979).epsilon(0.001));
   CHECK(make_plan(with_water(150_mm)).water_area->dam_height == 170_mm);
   CHECK(pulled(plan, "filter")->need == 1);
-  CHECK(pulled(plan, "dam-panel")->need == Approx(0.45 * 0.13));
+  CHECK(pulled(plan, "glass")->need == Approx(0.45 * 0.13));
+  // 0.45 x 0.13 m of 5 mm glass, 2.5 kg to the square metre and millimetre.
+  CHECK(plan.water_area->dam.v == Approx(0.45 * 0.13 * 5 * 2.5));
   CHECK(fired(with_water(100_mm), "filter-electricity") == Weight::caution);
+}
+
+TEST_CASE("a dam is as long as the tank is deep there, on either side and whatever its share") {
+  for (const auto side : {WaterArea::Side::left, WaterArea::Side::right}) {
+    for (const double share : {0.2, 0.25, 0.3, 0.5, 2.0 / 3}) {
+      Build build = with_water(100_mm);
+      build.water_area->side = side, build.water_area->floor = {share};
+      CHECK(make_plan(build).water_area->dam_length.v == Approx(450));
+      build.enclosure.background = Background{"cork-bark", 30_mm, "silicone"};
+      CHECK(make_plan(build).water_area->dam_length.v == Approx(420));
+    }
+  }
 }
 
 TEST_CASE("a foam background under water pulls at its bond") {
@@ -208,6 +223,51 @@ TEST_CASE("sealing materials are fetched for what they hold") {
   CHECK(pulled(make_plan(build), "mounting-foam")->need == 1);
   build.enclosure.background->fixed_by = "screws";
   CHECK_FALSE(pulled(make_plan(build), "mounting-foam"));
+  CHECK(pulled(make_plan(build), "screw")->need == 4);
+  build.furnishings = {fixed_thing("foam", 0.5_kg), fixed_thing("screws", 0.5_kg),
+                       fixed_thing("magnet", 0.5_kg)};
+  CHECK(pulled(make_plan(build), "mounting-foam")->need == 1);
+  CHECK(pulled(make_plan(build), "screw")->need == 6);
+  CHECK(pulled(make_plan(build), "magnet")->need == 1);
+}
+
+TEST_CASE("the pockets of ledges are filled with more of the mix") {
+  // 3 L in pockets, bought x 1.12; three quarters of the mix are fibre. Their mass and the water
+  // that they lack are the tank's.
+  Build build = box_build();
+  build.furnishings = {fixed_thing("silicone", 0.5_kg)};
+  const Plan without = make_plan(build);
+  build.furnishings[0].pocket = 3_L;
+  const Plan with = make_plan(build);
+  CHECK(with.layers.substrate.buy == without.layers.substrate.buy);
+  CHECK((with.layers.substrate.blend - with.layers.substrate.buy).v == Approx(3 * 1.12));
+  const auto fibre = [](const Plan& plan) { return pulled(plan, "tree-fern-fibre")->need; };
+  CHECK(fibre(with) - fibre(without) == Approx(3 * 1.12 * 0.75));
+  CHECK((with.mass.dry.low - without.mass.dry.low).v == Approx(3 * 0.125));
+  CHECK((with.water.first_watering->low - without.water.first_watering->low).v ==
+        Approx(3 * 0.10 * 1.1));
+}
+
+TEST_CASE("moss is bought by area, and takes its share of the land from the litter") {
+  // A fifth of 0.405 m2 is 0.081 m2; 20 mm deep 1.62 L; at 30 kg/m3 0.0486 kg.
+  Build build = box_build();
+  build.layers.moss = MossLayer{bulk("sheet-moss", 30, 0.30, 0.10), 20_mm, Fraction{0.2}, {}};
+  const Plan plan = make_plan(build);
+  CHECK(plan.layers.moss->area.v == Approx(0.081));
+  CHECK(plan.layers.moss->dry.low.v == Approx(0.0486));
+  CHECK(pulled(plan, "sheet-moss")->need == Approx(0.081));
+  CHECK(pulled(plan, "sheet-moss")->unit == "m2");
+  CHECK(plan.layers.litter->volume.v == Approx(4.05 * 0.8));
+  CHECK(plan.layers.profile.highest == 150_mm);  // 50 + 80 mm, and moss instead of 10 mm of litter
+  build.layers.moss->floor.reset(), build.layers.moss->area = SquareMetres{0.1};
+  CHECK(make_plan(build).layers.moss->area.v == Approx(0.1));
+}
+
+TEST_CASE("moss sold by the litre lies as deep as it is laid") {
+  Build build = box_build();
+  build.layers.moss = MossLayer{bulk("sheet-moss", 30, 0.30, 0.10), 20_mm, Fraction{0.2}, {}};
+  build.stock = std::vector<StockedPack>{{"sheet-moss", "L", 1, Money{50000}, 9, "C3", {}}};
+  CHECK(pulled(make_plan(build), "sheet-moss")->packs.at(0).count == 2);  // 1 L covers 0.05 m2
 }
 
 TEST_CASE("heavy stones stand on the base, most of all above one that digs") {
@@ -218,6 +278,7 @@ TEST_CASE("heavy stones stand on the base, most of all above one that digs") {
   dug.kept.resize(1);
   dug.kept[0].facts.digs = known(true);
   CHECK(fired(dug, "stone-over-digger") == Weight::stop);
+  CHECK_FALSE(fired(dug, "stone-undermined"));
   dug.standing[0].mass = 0.9_kg;
   CHECK_FALSE(fired(dug, "stone-over-digger"));
 }

@@ -137,6 +137,13 @@ TEST_CASE("every condition, slot and amount that a rule may name is worked out")
   Furnishing branch;
   branch.kind = "branch";
   other.furnishings.push_back(branch);
+  Furnishing ledge;
+  ledge.kind = "ledge", ledge.fixed_by = "silicone";
+  other.furnishings.push_back(ledge);
+  other.layers.moss = MossLayer{bulk("sheet-moss", 30, 0.30, 0.10), 20_mm, Fraction{0.2}, {}};
+  other.layers.substrate.terraces = {{200_mm, 80_mm, "", {}}};
+  other.amendments = {{"organic-starter-feed", 3, false, {0.5}}};
+  other.lamps[0].kind = Lamp::Kind::uv_bar;
   other.identity.moved = true;
   other.identity.moves_on = plus_days(other.identity.plant_on, 20);
   other.replaced.push_back({1, {}, other.identity.plant_on, {}});

@@ -69,7 +69,8 @@ TEST_CASE("the pull list is in building order, with amounts to buy") {
   for (const PullItem& item : plan.pull_list) items.push_back(item.item + ' ' + item.unit);
   CHECK(items == std::vector<std::string>{"cork-bark m2", "expanded-clay L",
                                           "outlet-siphon-tube piece", "fibreglass-mesh m2",
-                                          "tree-fern-fibre L", "orchid-bark L", "oak-leaves L"});
+                                          "tree-fern-fibre L", "orchid-bark L", "oak-leaves L",
+                                          "water-unknown L"});
   CHECK(plan.pull_list[0].need == Approx(0.9 * 0.6));
   CHECK(plan.pull_list[1].need == Approx(plan.layers.drainage->buy->v));
   CHECK(plan.pull_list[3].need == Approx(0.96 * 0.51));
@@ -137,6 +138,7 @@ pull fibreglass-mesh 0.490 m2
 pull tree-fern-fibre 24.324 L
 pull orchid-bark 8.108 L
 pull oak-leaves 4.455 L
+pull water-unknown 5.068 L
 mark waterline 45.000 45.000 mm
 mark drainage 55.000 55.000 mm
 mark substrate 105.000 135.000 mm

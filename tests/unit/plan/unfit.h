@@ -110,6 +110,7 @@ inline std::vector<Build> unfurnished_builds() {
   all[1].furnishings.push_back(thing("stone", {400, 200}));
   all[1].standing.push_back(block({700, 200}, {0.01}, 100_mm));
   all[1].standing.back().id = "stone";
+  all[1].standing.back().mass = 0.5_kg;
   all[1].standing.back().on_base = false;
   all[1].kept[0].facts.digs = known(true);
   all[1].lamps = {heat_lamp(800)};

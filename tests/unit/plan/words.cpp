@@ -165,6 +165,29 @@ Build ill_fitted_box(bool dug) {
   return build;
 }
 
+// Terraces that nothing holds, that a stone holds badly, and under which a ledge hangs.
+Build ill_terraced_box() {
+  Build build = box_build();
+  build.layers.substrate.terraces = {
+      {100_mm, 60_mm, "", {}}, {200_mm, 70_mm, "stub", {}}, {300_mm, 80_mm, "shelf", {}}};
+  Furnishing stub, shelf;
+  stub.id = "stub", stub.kind = "stone", stub.stands = true;
+  stub.width = 200_mm, stub.depth = 40_mm, stub.height = 5_mm, stub.at = {450, 260, 0};
+  shelf.id = "shelf", shelf.kind = "ledge", shelf.at = {450, 300, 200};
+  shelf.width = 900_mm, shelf.depth = 40_mm, shelf.height = 40_mm;
+  build.furnishings = {stub, shelf};
+  return build;
+}
+
+// One plant pinned where its roots find no depth, and one that finds none anywhere.
+Build shallow_box() {
+  Build build = box_build();
+  build.layers.substrate.front = build.layers.substrate.back = 15_mm;
+  add(build, plant("fern", "fern"), 2);
+  build.plants[0].pinned = Point{300, 200};
+  return build;
+}
+
 // Planted and moved while the shop is closed, and moved at once.
 Build badly_dated_box() {
   Build build = box_build();
@@ -214,6 +237,8 @@ std::vector<Build> broken_builds() {
                                   hand_misted_box(),
                                   ill_fitted_box(true),
                                   ill_fitted_box(false),
+                                  ill_terraced_box(),
+                                  shallow_box(),
                                   ill_peopled_box(BuildKind::humid),
                                   ill_peopled_box(BuildKind::arid)};
   all.insert(all.end(), others.begin(), others.end());
