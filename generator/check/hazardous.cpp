@@ -31,6 +31,8 @@ void check_hazardous(Checking& c) {
   take_named(c, c.root, "layers.drainage.material", "drainage");
   take_named(c, c.root, "layers.separator.material", "separator");
   take_named(c, c.root, "layers.litter.material", "litter");
+  take_named(c, c.root, "layers.moss.material", "moss");
+  take_named(c, c.root, "water_area.dam.material", "water");
   for (const SubstratePart& part : c.build.layers.substrate.parts) {
     take(c, {part.bulk.material, "substrate", place_of(c.root, "layers.substrate.mix")});
   }
