@@ -19,8 +19,8 @@ std::string quantity(const Wording&, const PullItem&, double amount);
 // What an item of the pull list is called: a plant and a crew species by the catalogue.
 std::string item_name(const ComposeInput&, const PullItem&);
 
-// What tells things of a kind apart: measures of furnishings and lamps, watts; empty when nothing is
-// stated.
+// What tells things of a kind apart: measures of furnishings and lamps, watts; empty when nothing
+// is stated.
 std::string sizes_of(const ComposeInput&, const PullItem&);
 
 // "EUR 12.50", as exact as the coins of the quote's currency; and the price of one, which may be

@@ -48,6 +48,27 @@ bool digs(const KeptAnimal& animal) {
   return animal.facts.digs && animal.facts.digs->value;
 }
 
+bool has_outlet(const Build& build) {
+  const std::string& outlet = build.layers.drainage.outlet;
+  return drained(build) && !outlet.empty() && outlet != "none";
+}
+
+bool any_furnishing(const Build& build, bool (*test)(const Furnishing&)) {
+  return std::any_of(build.furnishings.begin(), build.furnishings.end(), test);
+}
+
+// Held by what needs no curing.
+bool hung(const Furnishing& f) {
+  const bool hangs = f.kind == "branch" || f.kind == "ledge" || f.kind == "feeding-ledge";
+  return hangs && !bonded(f);
+}
+
+bool has_uv_lamp(const Build& build) {
+  return std::any_of(build.lamps.begin(), build.lamps.end(), [](const Lamp& lamp) {
+    return lamp.kind == Lamp::Kind::uv_bar || lamp.kind == Lamp::Kind::uv_spot;
+  });
+}
+
 bool slow_plants(const Build& build) {
   return std::any_of(build.plants.begin(), build.plants.end(), [](const PlantUse& plant) {
     return plant.facts.growth && plant.facts.growth->value == "slow";
@@ -68,11 +89,7 @@ const std::map<std::string, Condition>& conditions() {
       {"granules", [](const Build& b) { return b.layers.drainage.kind == DrainageKind::granules; }},
       {"raised-floor",
        [](const Build& b) { return b.layers.drainage.kind == DrainageKind::raised_floor; }},
-      {"outlet",
-       [](const Build& b) {
-         const std::string& outlet = b.layers.drainage.outlet;
-         return drained(b) && !outlet.empty() && outlet != "none";
-       }},
+      {"outlet", has_outlet},
       {"separator", [](const Build& b) { return b.layers.separator.has_value(); }},
       {"litter", [](const Build& b) { return b.layers.litter.has_value(); }},
       {"moss", [](const Build& b) { return b.layers.moss.has_value(); }},
@@ -81,17 +98,8 @@ const std::map<std::string, Condition>& conditions() {
       {"hardscape", [](const Build& b) { return !b.furnishings.empty() || !b.standing.empty(); }},
       {"on-base", [](const Build& b) { return stands_on(b, true); }},
       {"on-substrate", [](const Build& b) { return stands_on(b, false); }},
-      {"fixed",
-       [](const Build& b) {
-         return std::any_of(b.furnishings.begin(), b.furnishings.end(), [](const Furnishing& f) {
-           const bool hangs = f.kind == "branch" || f.kind == "ledge" || f.kind == "feeding-ledge";
-           return hangs && !bonded(f);
-         });
-       }},
-      {"bonded",
-       [](const Build& b) {
-         return std::any_of(b.furnishings.begin(), b.furnishings.end(), bonded);
-       }},
+      {"fixed", [](const Build& b) { return any_furnishing(b, hung); }},
+      {"bonded", [](const Build& b) { return any_furnishing(b, bonded); }},
       {"terraces", [](const Build& b) { return !b.layers.substrate.terraces.empty(); }},
       {"amendments", [](const Build& b) { return !b.amendments.empty(); }},
       {"water-area", [](const Build& b) { return b.water_area.has_value(); }},
@@ -100,12 +108,7 @@ const std::map<std::string, Condition>& conditions() {
       {"mister", [](const Build& b) { return b.misting.has_value(); }},
       {"nozzles", [](const Build& b) { return b.misting && !b.misting->by_hand; }},
       {"lamps", [](const Build& b) { return !b.lamps.empty(); }},
-      {"uv-lamps",
-       [](const Build& b) {
-         return std::any_of(b.lamps.begin(), b.lamps.end(), [](const Lamp& lamp) {
-           return lamp.kind == Lamp::Kind::uv_bar || lamp.kind == Lamp::Kind::uv_spot;
-         });
-       }},
+      {"uv-lamps", has_uv_lamp},
       {"heaters", [](const Build& b) { return !b.heaters.empty(); }},
       {"crew", [](const Build& b) { return !b.crew.empty(); }},
       {"springtails", [](const Build& b) { return crew_of(b, "springtail"); }},
