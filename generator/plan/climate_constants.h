@@ -8,6 +8,10 @@ namespace loamsheet::constants {
 // Light that a clean pane of glass or acrylic lets through. From memory.
 inline constexpr double through_clear_cover = 0.90;
 
+// The share of a lamp's light that walls, wood and leaves scatter into the shadow of a furnishing.
+// From memory.
+inline constexpr double scattered_into_shadow = 0.1;
+
 // The share of a lamp's power that warms the tank when the lamp hangs above it; the rest rises
 // into the room. Common practice, for want of a measurement.
 inline constexpr double lamp_heat_from_above = 0.5;

@@ -23,9 +23,12 @@ inline bool may_shade(const Crown& other, const Crown& plant) {
   return other.casts && other.middle.z + other.half_height > plant.middle.z;
 }
 
-// The share of light that reaches `plant` from `lamp` past `other`: exp(-k a s), with the leaf area
-// density a of a crown, the length s of the way through it, and the extinction coefficient k
+// The share of light that reaches a place from a lamp through a crown: exp(-k a s), with the leaf
+// area density a of the crown, the length s of the way through it, and the extinction coefficient k
 // (Monsi and Saeki 1953 for the law; its coefficients are in placement_constants.h).
+double light_left(const Position& place, const Crown&, const Position& lamp);
+
+// The same to the middle of a plant's crown past that of another.
 double light_left(const Crown& plant, const Crown& other, const Position& lamp);
 
 }  // namespace loamsheet
