@@ -74,7 +74,7 @@ struct FigureInput {
   double room_width = 178, room_height = 120;  // mm
 };
 
-// Names of the views that can be drawn.
+// Names of the views that can be drawn; "light" only of a build with a lamp that shines.
 const std::vector<std::string>& view_names();
 
 Outcome<Figures> make_figures(const FigureInput&);

@@ -32,7 +32,8 @@ struct View {
     const Position from{lamp.at.x + along * mm_per_m, lamp.at.y + across * mm_per_m, lamp.at.z};
     const auto between = [&](const Solid* s) { return blocks(*s, from, to); };
     double left = path.light(from, to);
-    if (std::any_of(solids.begin(), solids.end(), between)) left *= constants::scattered_into_shadow;
+    const bool shadow = std::any_of(solids.begin(), solids.end(), between);
+    if (shadow) left *= constants::scattered_into_shadow;
     for (const Crown* c : crowns) left *= light_left(to, *c, from);
     return left;
   }

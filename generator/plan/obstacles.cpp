@@ -122,8 +122,7 @@ std::optional<double> top_at(const Solid& s, Point p) {
     return over ? std::optional(s.around.high.z) : std::nullopt;
   }
   const double dx = s.to.x - s.from.x, dy = s.to.y - s.from.y, square = dx * dx + dy * dy;
-  const double t =
-      square > 0 ? share(((p.x - s.from.x) * dx + (p.y - s.from.y) * dy) / square) : 1;
+  const double t = square > 0 ? share(((p.x - s.from.x) * dx + (p.y - s.from.y) * dy) / square) : 1;
   const double away = std::hypot(s.from.x + t * dx - p.x, s.from.y + t * dy - p.y);
   if (away > s.radius) return std::nullopt;
   return s.from.z + t * (s.to.z - s.from.z) + s.radius;

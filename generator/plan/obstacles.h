@@ -16,11 +16,11 @@ Space space_of(const Position&, const Position&);
 // A box that stands upright and may be turned, or a rod.
 struct Solid {
   bool rod = false;
-  Position middle;                   // of a box
-  double half[3] = {0, 0, 0};        // of a box: along, across, up
-  double cosine = 1, sine = 0;       // of the angle by which a box is turned to the left
-  Position from, to;                 // ends of a rod
-  double radius = 0;                 // of a rod
+  Position middle;              // of a box
+  double half[3] = {0, 0, 0};   // of a box: along, across, up
+  double cosine = 1, sine = 0;  // of the angle by which a box is turned to the left
+  Position from, to;            // ends of a rod
+  double radius = 0;            // of a rod
   Space around;
 };
 

@@ -109,9 +109,10 @@ Weighed weighed(const Task& task, const Choice& choice) {
 std::vector<std::optional<Crown>> crowns_of(const Task& task, const Placement& placed) {
   std::vector<std::optional<Crown>> crowns;
   for (size_t i = 0; i < task.plants.size(); ++i) {
-    const auto& chosen = placed.chosen[i];
-    crowns.push_back(chosen ? std::optional(crown_of(task.plants[i].needs, task.sites[chosen->site]))
-                            : std::nullopt);
+    crowns.emplace_back();
+    if (const auto& chosen = placed.chosen[i]) {
+      crowns.back() = crown_of(task.plants[i].needs, task.sites[chosen->site]);
+    }
   }
   return crowns;
 }
@@ -153,7 +154,7 @@ PlantingPlan plan_planting(const Build& build, const LayersPlan& layers, const A
       here.site.light = shaded_light(field, {here.site.at, i, crowns});
       const auto& next = (use.before ? placed : first).next[i];
       stand(plant, task.plants[i].needs, here.site);
-      plant.fit = here.fit;
+      plant.crown = *crowns[i], plant.fit = here.fit;
       plant.why =
           why(use, task.plants[i], here, next ? std::optional(weighed(task, *next)) : std::nullopt);
       plant.broken = broken_by_pin(build, task, placed, i);

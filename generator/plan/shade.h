@@ -1,18 +1,12 @@
 // shade: what the crown of one plant leaves of the light that another gets (Beer-Lambert).
 #pragma once
+#include "plan/crown.h"
 #include "plan/placement_needs.h"
 #include "plan/sites.h"
 
 namespace loamsheet {
 
-// A plant where it stands: its crown is an ellipsoid as wide as its mature spread and as high as
-// the enclosure lets it grow; it hangs from the foot of a trailer. What lies flat on the ground or
-// on a wall casts no shade.
-struct Crown {
-  Position middle;
-  double radius = 0, half_height = 0;  // mm
-  bool casts = false;
-};
+// The crown that a plant has where it stands.
 Crown crown_of(const Needs&, const Site&);
 
 // The middle of all lamps, each weighted by its photons; nothing without light.
