@@ -68,10 +68,6 @@ Part planting_page(const ComposeInput& in) {
   part.blocks.push_back(Paragraph{plain(w.say("plants.note")), true});
   part.blocks.push_back(planting_table(in));
   add_selections(in, part.blocks);
-  if (const Figure* light = in.figures.find("light")) {
-    part.blocks.push_back(Heading{2, w.say("plants.light-heading")});
-    part.blocks.push_back(FigureBlock{light->id, light->title, light->alt});
-  }
   return part;
 }
 

@@ -1,13 +1,15 @@
 #include "figure/contours.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace loamsheet {
 namespace {
 
-constexpr double on_edge = 1e-6;  // mm
-constexpr double least_area = 8;  // mm2: a speck says nothing
+constexpr double straight = 0.06;  // mm
+constexpr double on_edge = 1e-6;   // mm
+constexpr double least_area = 30;  // mm2: a speck says nothing
 
 // The grid with a rim of lows around it, so that every line closes. Cells lie between four nodes;
 // their edges are numbered: level ones first, then upright ones.
@@ -110,6 +112,42 @@ class Tracer {
   std::vector<int> next_;  // the edge that the line crosses after an edge; none: -1
 };
 
+// The value halfway between the middle two of four that follow each other, on the curve through
+// them (Catmull and Rom 1974).
+double halfway(const std::array<double, 4>& v) {
+  return (9 * (v[1] + v[2]) - v[0] - v[3]) / 16;
+}
+
+// Keeps what is needed of the points between two of a line (Douglas and Peucker 1973).
+void keep(const std::vector<Point>& all, size_t from, size_t to, std::vector<bool>& kept) {
+  const Point &a = all[from], &b = all[to % all.size()];
+  const double length = std::hypot(b.x - a.x, b.y - a.y);
+  size_t furthest = from;
+  double most = straight;
+  for (size_t i = from + 1; i < to; ++i) {
+    const Point& p = all[i];
+    const double away =
+        length > 0 ? std::fabs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / length
+                   : std::hypot(p.x - a.x, p.y - a.y);
+    if (away > most) furthest = i, most = away;
+  }
+  if (furthest == from) return;
+  kept[furthest] = true;
+  keep(all, from, furthest, kept);
+  keep(all, furthest, to, kept);
+}
+
+void simplify(std::vector<Point>& points) {
+  std::vector<bool> kept(points.size());
+  kept[0] = true;
+  keep(points, 0, points.size(), kept);
+  size_t count = 0;
+  for (size_t i = 0; i < points.size(); ++i) {
+    if (kept[i]) points[count++] = points[i];
+  }
+  points.resize(count);
+}
+
 // Both ends on one side of the box.
 bool along_edge(Point a, Point b, const Box& box) {
   const auto both = [](double u, double v, double side) {
@@ -126,8 +164,31 @@ Point Samples::node(int column, int row) const {
           box.bottom + box.height() * row / (rows - 1)};
 }
 
+Samples twice_as_fine(const Samples& s) {
+  Samples fine{s.box, 2 * s.columns - 1, 2 * s.rows - 1, {}};
+  fine.values.resize(static_cast<size_t>(fine.columns) * static_cast<size_t>(fine.rows));
+  for (int row = 0; row < s.rows; ++row) {
+    for (int column = 0; column < s.columns; ++column) {
+      const auto at = [&](int c) { return s.at(std::clamp(c, 0, s.columns - 1), row); };
+      fine.put(2 * column, 2 * row, at(column));
+      if (column + 1 == s.columns) continue;
+      fine.put(2 * column + 1, 2 * row,
+               halfway({at(column - 1), at(column), at(column + 1), at(column + 2)}));
+    }
+  }
+  for (int row = 0; row + 1 < s.rows; ++row) {
+    for (int column = 0; column < fine.columns; ++column) {
+      const auto at = [&](int r) { return fine.at(column, 2 * std::clamp(r, 0, s.rows - 1)); };
+      fine.put(column, 2 * row + 1, halfway({at(row - 1), at(row), at(row + 1), at(row + 2)}));
+    }
+  }
+  return fine;
+}
+
 std::vector<Ring> contours(const Samples& samples, double level) {
-  return Tracer(samples, level).rings();
+  std::vector<Ring> rings = Tracer(samples, level).rings();
+  for (Ring& ring : rings) simplify(ring.points);
+  return rings;
 }
 
 std::vector<std::vector<Point>> inner_runs(const Ring& ring, const Box& box) {

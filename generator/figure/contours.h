@@ -17,8 +17,15 @@ struct Samples {
     return values[static_cast<size_t>(row) * static_cast<size_t>(columns) +
                   static_cast<size_t>(column)];
   }
+  void put(int column, int row, double value) {
+    values[static_cast<size_t>(row) * static_cast<size_t>(columns) + static_cast<size_t>(column)] =
+        value;
+  }
   Point node(int column, int row) const;
 };
+
+// The same samples with others between them, on smooth curves through them.
+Samples twice_as_fine(const Samples&);
 
 // A closed line with the higher side on its left: counter-clockwise around a height, clockwise
 // around a hollow. Along the box's edge it closes what reaches beyond.

@@ -22,6 +22,7 @@ constexpr double level_line = 5.8, side_line = 5.0;  // from the walls to a dime
 constexpr double fan = 6.5, note_line = 4.4;
 constexpr double around_label = 0.7;  // of a contour, kept free
 constexpr double long_run = 30;       // of a line that has its value even when it is not alone
+constexpr double least_run = 3;       // of a line that is drawn
 constexpr double darkest = 0.74;      // grey
 const Pen contour_pen{0.25, 0, {}}, lamp_pen{0.35, 0, {}};
 
@@ -108,13 +109,13 @@ bool meets(const std::vector<Point>& run, const Box& box) {
 // What is left of a line when a box, if there is one, is taken out of it.
 void draw_around(const std::vector<Point>& run, const Box& box, Marks& out) {
   if (box.empty()) {
-    out.push_back(Stroke{run, false, contour_pen});
+    if (length(run) >= least_run) out.push_back(Stroke{run, false, contour_pen});
     return;
   }
   const auto region = rectangle_points(box);
   std::vector<Point> part;
   const auto end = [&] {
-    if (part.size() > 1) out.push_back(Stroke{part, false, contour_pen});
+    if (length(part) >= least_run) out.push_back(Stroke{part, false, contour_pen});
     part.clear();
   };
   for (size_t i = 0; i + 1 < run.size(); ++i) {

@@ -8,7 +8,7 @@
 namespace loamsheet {
 namespace {
 
-constexpr double step = 1.6;     // mm on paper between samples
+constexpr double step = 2.5;     // mm on paper between samples
 constexpr double dark = 4;       // umol m-2 s-1: less is too dark for any plant; from memory
 constexpr double under_top = 1;  // mm: at the top itself a place would be outside
 constexpr size_t few = 5;        // levels that are too few
@@ -89,10 +89,8 @@ void even_out(std::vector<double>& values, size_t start, size_t stride, size_t c
 
 void even_out(Samples& s) {
   const auto columns = static_cast<size_t>(s.columns), rows = static_cast<size_t>(s.rows);
-  for (int pass = 0; pass < 2; ++pass) {
-    for (size_t row = 0; row < rows; ++row) even_out(s.values, row * columns, 1, columns);
-    for (size_t column = 0; column < columns; ++column) even_out(s.values, column, columns, rows);
-  }
+  for (size_t row = 0; row < rows; ++row) even_out(s.values, row * columns, 1, columns);
+  for (size_t column = 0; column < columns; ++column) even_out(s.values, column, columns, rows);
 }
 
 void sample(const Tank& t, double y, LightPlane& plane) {
@@ -135,6 +133,7 @@ LightPlane light_plane(const Tank& t) {
   plane.samples.rows = nodes(plane.samples.box.height());
   sample(t, y, plane);
   even_out(plane.samples);
+  plane.samples = twice_as_fine(plane.samples);
   add_things(t, y, plane);
   return plane;
 }

@@ -30,7 +30,10 @@ struct View {
   // What arrives from a point of the lamp at these offsets from its middle.
   double open(double along, double across) const {
     const Position from{lamp.at.x + along * mm_per_m, lamp.at.y + across * mm_per_m, lamp.at.z};
-    const auto between = [&](const Solid* s) { return blocks(*s, from, to); };
+    const Space way = space_of(from, to);
+    const auto between = [&](const Solid* s) {
+      return s->around.meets(way) && blocks(*s, from, to);
+    };
     double left = path.light(from, to);
     const bool shadow = std::any_of(solids.begin(), solids.end(), between);
     if (shadow) left *= constants::scattered_into_shadow;

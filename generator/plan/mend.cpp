@@ -21,12 +21,12 @@ Strides steps_of(Kind kind) {
   switch (kind) {
     case Kind::run_longer:
     case Kind::run_shorter:
-      return {1, 0.5};
+      return {2, 0.5};
     case Kind::stronger:
     case Kind::weaker:
-      return {0.2, 0.05};
+      return {0.4, 0.05};
     default:
-      return {20, 5};
+      return {40, 5};
   }
 }
 
