@@ -21,13 +21,6 @@ Diagnostic wrong_ending(const std::string& file) {
   return d;
 }
 
-Diagnostic nothing_to_draw(const std::string& view) {
-  Diagnostic d;
-  d.message = "there is nothing to draw in the view '" + view + "'";
-  d.expected = "a lamp with its flux, such as flux: 3000 lm";
-  return d;
-}
-
 bool ends_in(const std::string& file, std::string_view ending) {
   return file.ends_with(ending);
 }
@@ -60,11 +53,9 @@ Outcome<std::string> draw_view(World& world, const Planned& p, const std::string
   if (!type || !style) return {std::nullopt, sink.take()};
   auto input = taken(figure_input(p, *type, *style), sink);
   if (!input) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures(*input), sink);
-  if (!figures) return {std::nullopt, sink.take()};
-  const Figure* found = figures->find(view);
-  if (!found) return failure<std::string>(nothing_to_draw(view));
-  const Figure& figure = *found;
+  auto drawn = taken(make_figure(*input, view), sink);
+  if (!drawn) return {std::nullopt, sink.take()};
+  const Figure& figure = *drawn;
   if (ends_in(file, ".svg")) return draw_svg(figure, *type);
   if (ends_in(file, ".png")) return draw_png(figure, *type);
   if (ends_in(file, ".pdf")) return draw_pdf(Figures{{figure}}, *type);

@@ -32,12 +32,9 @@ Example lit(Example x, Lamp::Kind kind = Lamp::Kind::bar) {
 
 Figure drawn(const Example& x) {
   const Wording wording = words();
-  FigureInput in{x.build, x.plan, wording, faces()};
-  in.views = {"light"};
-  auto figures = make_figures(in);
-  REQUIRE(figures);
-  REQUIRE(figures.value->find("light"));
-  return *figures.value->find("light");
+  auto figure = make_figure({x.build, x.plan, wording, faces()}, "light");
+  REQUIRE(figure);
+  return *figure.value;
 }
 
 Furnishing ledge(const Example& x) {
@@ -135,11 +132,9 @@ TEST_CASE("where a value stands the light is what it says") {
 TEST_CASE("no lamp that shines, no light map") {
   const Example x = humid();
   const Wording wording = words();
-  FigureInput in{x.build, x.plan, wording, faces()};
-  in.views = {"light"};
-  const auto figures = make_figures(in);
-  REQUIRE(figures);
-  CHECK(figures.value->all.empty());
+  const auto figure = make_figure({x.build, x.plan, wording, faces()}, "light");
+  REQUIRE_FALSE(figure);
+  CHECK(figure.messages[0].message == "there is no light to draw: no lamp states its flux");
 }
 
 TEST_CASE("a contour around a round hill is a circle, its higher side on the left") {
