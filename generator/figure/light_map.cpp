@@ -286,7 +286,7 @@ std::vector<Text> note_lines(const Trial& t) {
 Figure drawn(const Trial& t) {
   Drawing lit = lamps(t);
   Column column;
-  column.edge = t.tank.width + t.tank.wall + 1.2;
+  column.edge = std::max(t.tank.width + t.tank.wall, extent(lit.marks).right) + 1.2;
   column.left = column.edge + fan;
   column.width = 35 * t.size.label / 8;
   column.limits = {0, std::max(t.tank.height, extent(lit.marks).top) + 4};

@@ -27,9 +27,10 @@ std::string number(const std::optional<T>& value) {
 }
 
 std::string uv_line(const UvPlan& uv) {
+  const auto ends = [](const Range<double>& r) { return number(r.low) + ".." + number(r.high); };
   return "uv animal " + std::to_string(uv.animal) + " zone " + std::to_string(uv.zone.low) + ".." +
          std::to_string(uv.zone.high) + " basking " + number(uv.basking) + " of " +
-         number(uv.most) + " gradient " + number(uv.gradient) + " mean " + number(uv.mean) + '\n';
+         number(uv.most) + " gradient " + ends(uv.gradient) + " mean " + ends(uv.mean) + '\n';
 }
 
 template <class T>

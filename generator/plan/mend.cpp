@@ -8,7 +8,7 @@
 namespace loamsheet {
 namespace {
 
-using Kind = Mend::Kind;
+using MendHow = Mend::Kind;
 
 constexpr double most_times = 4;
 
@@ -17,13 +17,13 @@ struct Strides {
   double coarse, fine;
 };
 
-Strides steps_of(Kind kind) {
+Strides steps_of(MendHow kind) {
   switch (kind) {
-    case Kind::run_longer:
-    case Kind::run_shorter:
+    case MendHow::run_longer:
+    case MendHow::run_shorter:
       return {2, 0.5};
-    case Kind::stronger:
-    case Kind::weaker:
+    case MendHow::stronger:
+    case MendHow::weaker:
       return {0.4, 0.05};
     default:
       return {40, 5};
@@ -41,36 +41,36 @@ double height_limit(const Enclosure& tank, const Lamp& lamp, bool lower) {
 }
 
 // By how much a lamp may be changed at most.
-double limit_of(const Enclosure& tank, const Lamp& lamp, Kind kind) {
+double limit_of(const Enclosure& tank, const Lamp& lamp, MendHow kind) {
   const Box box = extent(tank.footprint);
   switch (kind) {
-    case Kind::run_longer:
+    case MendHow::run_longer:
       return constants::longest_day - lamp.hours;
-    case Kind::run_shorter:
+    case MendHow::run_shorter:
       return lamp.hours - constants::shortest_day;
-    case Kind::hang_lower:
-    case Kind::hang_higher:
-      return height_limit(tank, lamp, kind == Kind::hang_lower);
-    case Kind::move_left:
+    case MendHow::hang_lower:
+    case MendHow::hang_higher:
+      return height_limit(tank, lamp, kind == MendHow::hang_lower);
+    case MendHow::move_left:
       return lamp.at.x - lamp.length.v / 2 - box.left;
-    case Kind::move_right:
+    case MendHow::move_right:
       return box.right - lamp.at.x - lamp.length.v / 2;
-    case Kind::move_forward:
+    case MendHow::move_forward:
       return lamp.at.y - box.bottom;
-    case Kind::move_back:
+    case MendHow::move_back:
       return box.top - lamp.at.y;
-    case Kind::stronger:
+    case MendHow::stronger:
       return most_times - 1;
-    case Kind::weaker:
+    case MendHow::weaker:
       return 0.9;
   }
   return 0;
 }
 
 // A change of strength is kept as a factor, all others as an amount.
-Mend mend_by(Kind kind, size_t lamp, double amount) {
-  if (kind == Kind::stronger) return {kind, lamp, 1 + amount};
-  if (kind == Kind::weaker) return {kind, lamp, 1 - amount};
+Mend mend_by(MendHow kind, size_t lamp, double amount) {
+  if (kind == MendHow::stronger) return {kind, lamp, 1 + amount};
+  if (kind == MendHow::weaker) return {kind, lamp, 1 - amount};
   return {kind, lamp, amount};
 }
 
@@ -78,13 +78,13 @@ struct MendSearch {
   const Build& build;
   const MendWish& wanted;
 
-  bool works(Kind kind, size_t lamp, long fine_steps) const {
+  bool works(MendHow kind, size_t lamp, long fine_steps) const {
     const double amount = double(fine_steps) * steps_of(kind).fine;
     return wanted.holds(mended(build.lamps, mend_by(kind, lamp, amount)));
   }
 
   // In fine steps; nothing when no change up to the limit works.
-  std::optional<long> least(Kind kind, size_t lamp) const {
+  std::optional<long> least(MendHow kind, size_t lamp) const {
     const Strides steps = steps_of(kind);
     const long stride = std::lround(steps.coarse / steps.fine);
     const double limit = limit_of(build.enclosure, build.lamps[lamp], kind);
@@ -97,7 +97,7 @@ struct MendSearch {
   }
 
   // `high` works, `low` does not.
-  long halved(Kind kind, size_t lamp, Range<long> between) const {
+  long halved(MendHow kind, size_t lamp, Range<long> between) const {
     while (between.high - between.low > 1) {
       const long middle = (between.low + between.high) / 2;
       (works(kind, lamp, middle) ? between.high : between.low) = middle;
@@ -106,7 +106,7 @@ struct MendSearch {
   }
 };
 
-std::string name_of(Kind kind, bool uv) {
+std::string name_of(MendHow kind, bool uv) {
   static constexpr const char* names[] = {
       "run-longer", "run-shorter",  "hang-lower", "hang-higher",  "move-left",
       "move-right", "move-forward", "move-back",  "get-stronger", "get-weaker"};
@@ -118,7 +118,7 @@ std::string name_of(Kind kind, bool uv) {
 
 std::optional<Mend> least_mend(const Build& build, const MendWish& wanted) {
   const MendSearch search{build, wanted};
-  for (const Kind kind : wanted.kinds) {
+  for (const MendHow kind : wanted.kinds) {
     std::optional<Mend> best;
     long steps = 0;
     for (size_t i = 0; i < build.lamps.size(); ++i) {
@@ -136,32 +136,32 @@ std::optional<Mend> least_mend(const Build& build, const MendWish& wanted) {
 Lamps mended(Lamps lamps, const Mend& mend) {
   Lamp& lamp = lamps[mend.lamp];
   switch (mend.kind) {
-    case Kind::run_longer:
+    case MendHow::run_longer:
       lamp.hours += mend.by;
       break;
-    case Kind::run_shorter:
+    case MendHow::run_shorter:
       lamp.hours -= mend.by;
       break;
-    case Kind::hang_lower:
+    case MendHow::hang_lower:
       lamp.at.z -= mend.by;
       break;
-    case Kind::hang_higher:
+    case MendHow::hang_higher:
       lamp.at.z += mend.by;
       break;
-    case Kind::move_left:
+    case MendHow::move_left:
       lamp.at.x -= mend.by;
       break;
-    case Kind::move_right:
+    case MendHow::move_right:
       lamp.at.x += mend.by;
       break;
-    case Kind::move_forward:
+    case MendHow::move_forward:
       lamp.at.y -= mend.by;
       break;
-    case Kind::move_back:
+    case MendHow::move_back:
       lamp.at.y += mend.by;
       break;
-    case Kind::stronger:
-    case Kind::weaker:
+    case MendHow::stronger:
+    case MendHow::weaker:
       lamp.flux *= mend.by;
       for (auto& row : lamp.uv_index) row.second *= mend.by;
   }

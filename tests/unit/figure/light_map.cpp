@@ -106,10 +106,11 @@ TEST_CASE("where a value stands the light is what it says") {
   const Example x = lit(humid());
   const Figure f = drawn(x);
   const LightField field(x.build);
-  Box tank;  // the widest closed outline is the map's own
+  Box tank;  // the first filled area is the map's own
   for (const Mark& m : f.marks) {
     const auto* area = std::get_if<Filled>(&m);
-    if (area && tank.empty()) tank = extent(Figure{.marks = {*area}});
+    if (!area || !tank.empty()) continue;
+    for (const Point& p : area->points) tank.add(p);
   }
   int values = 0;
   for (const Mark& m : f.marks) {
