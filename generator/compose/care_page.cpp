@@ -48,9 +48,24 @@ void add_lamps(const ComposeInput& in, std::vector<Fact>& facts) {
   for (const Lamp& lamp : in.build.lamps) hours = std::max(hours, lamp.hours);
   if (hours == 0) return;
   const Wording& w = in.wording;
+  std::vector<std::string> each;
+  for (const Lamp& lamp : in.build.lamps) {
+    each.push_back(
+        w.say("care.light-each", {{"lamp", lamp.id}, {"hours", significant(lamp.hours, 3)}}));
+  }
   facts.push_back({w.say("care.light"),
                    bold(w.say("care.light-value", {{"hours", significant(hours, 3)}})),
-                   w.say("care.light-note")});
+                   w.say("care.light-note", {{"lamps", listed(w, each)}})});
+}
+
+// Of the first animal, as the lamps' tables give it.
+void add_uv(const ComposeInput& in, std::vector<Fact>& facts) {
+  if (in.plan.uv.empty() || in.plan.uv.front().animal != 0) return;
+  const UvPlan& uv = in.plan.uv.front();
+  const Wording& w = in.wording;
+  facts.push_back({w.say("care.uv"),
+                   bold(w.say("care.uv-value", {{"index", significant(uv.basking, 2)}})),
+                   w.say("care.uv-note", {{"most", significant(uv.most, 2)}})});
 }
 
 void add_misting(const ComposeInput& in, std::vector<Fact>& facts) {
@@ -108,6 +123,7 @@ Part care_page(const ComposeInput& in) {
   Facts facts{3, {}};
   add_animal(in, facts.facts);
   add_lamps(in, facts.facts);
+  add_uv(in, facts.facts);
   add_misting(in, facts.facts);
   add_waterline(in, facts.facts);
   part.blocks.push_back(std::move(facts));

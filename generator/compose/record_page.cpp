@@ -1,3 +1,4 @@
+#include "base/text.h"
 #include "compose/parts.h"
 #include "compose/words.h"
 
@@ -44,6 +45,13 @@ TickList tank_ready(const ComposeInput& in) {
   if (!is_dry(in.build.kind)) {
     list.items.push_back(plain(in.wording.say("record.tank-mould")));
     list.items.push_back(plain(in.wording.say("record.tank-springtails")));
+  }
+  for (const UvPlan& uv : in.plan.uv) {
+    if (uv.zone.high < 3) continue;
+    list.items.push_back(plain(
+        in.wording.say("record.tank-uv-meter", {{"animal", in.build.kept[uv.animal].facts.name},
+                                                {"low", significant(uv.mean.low, 2)},
+                                                {"most", significant(uv.most, 2)}})));
   }
   if (in.build.water_area) list.items.push_back(plain(in.wording.say("record.tank-cycled")));
   return list;

@@ -71,6 +71,16 @@ Json water(const WaterPlan& w) {
           {"highest_standing_mm", figure(w.highest_standing)}};
 }
 
+Json uv(const Build& build, const UvPlan& uv) {
+  return {{"animal", build.kept[uv.animal].facts.id},
+          {"zone", Json::array({uv.zone.low, uv.zone.high})},
+          {"basking_index", figure(uv.basking)},
+          {"basking_at_mm", Json::array({figure(uv.back.x), figure(uv.back.y), figure(uv.back.z)})},
+          {"most", figure(uv.most)},
+          {"gradient", Json::array({figure(uv.gradient.low), figure(uv.gradient.high)})},
+          {"mean", Json::array({figure(uv.mean.low), figure(uv.mean.high)})}};
+}
+
 Json numbers(const PlannedBuild& p) {
   const Plan& plan = p.plan;
   Json j;
@@ -91,6 +101,7 @@ Json numbers(const PlannedBuild& p) {
   if (plan.upkeep) add_upkeep(*plan.upkeep, j["water"]);
   if (plan.air) j["air"] = air_json(*plan.air);
   if (plan.heat) j["heat"] = heat_json(*plan.heat);
+  for (const UvPlan& each : plan.uv) j["uv"].push_back(uv(p.build, each));
   const PlantingPlan planting = plan.planting.value_or(PlantingPlan{});
   j["plants"] = plants_json(planting, p.wording);
   j["placement"] = plan.planting ? placement_json(planting) : Json(nullptr);

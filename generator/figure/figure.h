@@ -74,10 +74,14 @@ struct FigureInput {
   double room_width = 178, room_height = 120;  // mm
 };
 
-// Names of the views that can be drawn.
+// Names of the views that can be drawn; "light" only of a build with a lamp that shines.
 const std::vector<std::string>& view_names();
 
+// The figures of the sheet: elevation and plan.
 Outcome<Figures> make_figures(const FigureInput&);
+
+// One view by its name.
+Outcome<Figure> make_figure(const FigureInput&, const std::string& view);
 
 Box extent(const Figure&);
 std::string dump(const Figures&);

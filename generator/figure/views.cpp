@@ -1,5 +1,6 @@
 #include "figure/views.h"
 
+#include <algorithm>
 #include <array>
 #include <future>
 
@@ -16,6 +17,18 @@ Diagnostic no_room(const FigureInput& in, const std::string& view) {
               fixed(in.room_height, 0) + " mm at any preferred scale";
   d.fault = Fault::internal;
   return d;
+}
+
+Diagnostic no_light() {
+  Diagnostic d;
+  d.message = "there is no light to draw: no lamp states its flux";
+  d.expected = "a lamp with its flux, such as flux: 3000 lm";
+  return d;
+}
+
+bool is_lit(const FigureInput& in) {
+  const auto& lamps = in.build.lamps;
+  return std::any_of(lamps.begin(), lamps.end(), [](const Lamp& l) { return l.flux > 0; });
 }
 
 }  // namespace
@@ -52,7 +65,7 @@ Figure framed(std::string id, Marks marks, int scale) {
 }
 
 const std::vector<std::string>& view_names() {
-  static const std::vector<std::string> names{"elevation", "plan"};
+  static const std::vector<std::string> names{"elevation", "plan", "light"};
   return names;
 }
 
@@ -68,6 +81,17 @@ Outcome<Figures> make_figures(const FigureInput& in) {
   }
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(figures), sink.take()};
+}
+
+Outcome<Figure> make_figure(const FigureInput& in, const std::string& view) {
+  static constexpr std::optional<Figure> (*views[])(const FigureInput&) = {elevation, plan_view,
+                                                                           light_map};
+  const auto& names = view_names();
+  const auto named = std::find(names.begin(), names.end(), view) - names.begin();
+  if (views[named] == light_map && !is_lit(in)) return failure<Figure>(no_light());
+  auto figure = views[named](in);
+  if (!figure) return failure<Figure>(no_room(in, view));
+  return {std::move(*figure), {}};
 }
 
 }  // namespace loamsheet

@@ -9,6 +9,7 @@ namespace loamsheet {
 
 std::optional<Figure> elevation(const FigureInput&);
 std::optional<Figure> plan_view(const FigureInput&);
+std::optional<Figure> light_map(const FigureInput&);  // of a build with a lamp that shines
 
 // Lettering for the print that the build asks for.
 Lettering lettering(const FigureInput&);

@@ -53,9 +53,9 @@ Outcome<std::string> draw_view(World& world, const Planned& p, const std::string
   if (!type || !style) return {std::nullopt, sink.take()};
   auto input = taken(figure_input(p, *type, *style), sink);
   if (!input) return {std::nullopt, sink.take()};
-  auto figures = taken(make_figures(*input), sink);
-  if (!figures) return {std::nullopt, sink.take()};
-  const Figure& figure = *figures->find(view);
+  auto drawn = taken(make_figure(*input, view), sink);
+  if (!drawn) return {std::nullopt, sink.take()};
+  const Figure& figure = *drawn;
   if (ends_in(file, ".svg")) return draw_svg(figure, *type);
   if (ends_in(file, ".png")) return draw_png(figure, *type);
   if (ends_in(file, ".pdf")) return draw_pdf(Figures{{figure}}, *type);

@@ -8,6 +8,7 @@
 #include "plan/choose_candidates.h"
 #include "plan/ground.h"
 #include "plan/layers.h"
+#include "plan/light_field.h"
 #include "plan/placement.h"
 #include "plan/scenario.h"
 #include "plan/shade.h"
@@ -18,7 +19,7 @@ namespace {
 
 std::vector<Site> lit_sites(const Build& build, const LayersPlan& layers) {
   std::vector<Site> sites = bare_sites(build, layers);
-  light_up(sites, build, air_plan(build));
+  light_up(sites, build, {air_plan(build), LightField(build)});
   return sites;
 }
 

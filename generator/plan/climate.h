@@ -19,6 +19,18 @@ LightAt light_at(const Build&, const Position&);
 // when no UV lamp has a table.
 std::optional<double> uv_index_at(const Build&, const Position&);
 
+// The UV that an animal meets: at its back where it basks, and from the least to the most along the
+// enclosure; against the means of its Ferguson zone, or of both where lists disagree, and the most
+// that animals of the lower one were met in.
+struct UvPlan {
+  size_t animal = 0;  // of Build::kept
+  Range<int> zone;
+  Position back;
+  double basking = 0, most = 0;
+  Range<double> gradient, mean;
+};
+std::vector<UvPlan> uv_plans(const Build&);  // of animals whose zone is known, under a UV lamp
+
 // Air of the enclosure at one end of the year, by day or by night, at mid height.
 struct AirState {
   Range<Celsius> temperature;

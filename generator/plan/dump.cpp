@@ -26,6 +26,13 @@ std::string number(const std::optional<T>& value) {
   return value ? number(*value) : "-";
 }
 
+std::string uv_line(const UvPlan& uv) {
+  const auto ends = [](const Range<double>& r) { return number(r.low) + ".." + number(r.high); };
+  return "uv animal " + std::to_string(uv.animal) + " zone " + std::to_string(uv.zone.low) + ".." +
+         std::to_string(uv.zone.high) + " basking " + number(uv.basking) + " of " +
+         number(uv.most) + " gradient " + ends(uv.gradient) + " mean " + ends(uv.mean) + '\n';
+}
+
 template <class T>
 std::string line(std::string_view name, const T& value, std::string_view unit) {
   return "  " + std::string(name) + ' ' + number(value) + ' ' + std::string(unit) + '\n';
@@ -184,6 +191,7 @@ std::string dump(const Plan& plan) {
   out += dump_goods(plan);
   if (plan.air) out += dump(*plan.air);
   if (plan.heat) out += dump(*plan.heat);
+  for (const UvPlan& uv : plan.uv) out += uv_line(uv);
   if (plan.lift) out += lift(*plan.lift);
   if (plan.upkeep) out += upkeep(*plan.upkeep);
   if (plan.planting) out += dump(*plan.planting);

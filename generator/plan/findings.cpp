@@ -53,6 +53,7 @@ Found all_findings(const Build& build, const Plan& plan) {
   append(all, lift_findings(build, plan));
   append(all, schedule_findings(build, plan));
   append(all, life_findings(build, plan));
+  append(all, light_findings(build, plan));
   append(all, climate_findings(build, plan));
   append(all, input_findings(build));
   append(all, record_findings(build, plan, all));

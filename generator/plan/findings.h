@@ -43,7 +43,11 @@ Found schedule_findings(const Build&, const Plan&);
 // Who goes with whom, and plants without a place.
 Found life_findings(const Build&, const Plan&);
 
-// Heat, humidity and UV against what the animals need; lamps and heaters.
+// The light of the plants and the UV of the animals against their bands, with the change of a lamp
+// that mends it; lamps of which too little is known.
+Found light_findings(const Build&, const Plan&);
+
+// Heat and humidity against what the animals need; heaters.
 Found climate_findings(const Build&, const Plan&);
 
 // Values that nobody knows, and keys that nothing is worked out from yet.

@@ -1,5 +1,7 @@
 #include "plan/lamp_path.h"
 
+#include <algorithm>
+
 #include "plan/climate_constants.h"
 
 namespace loamsheet {
@@ -16,38 +18,28 @@ Point crossing(double top, const Position& from, const Position& to) {
   return {from.x + t * (to.x - from.x), from.y + t * (to.y - from.y)};
 }
 
-bool is_mesh_above(const Opening& o, Point at) {
-  return o.at == Opening::Where::top && !o.door && o.gross.v > 0 &&
-         (!o.over || o.over->contains(at));
-}
+}  // namespace
 
-// An opening smaller than what it covers, or anywhere in the top, is met as often as its area says.
-double met(const Opening& o, const Enclosure& tank) {
-  const double covered = o.over ? o.over->width() * o.over->height() / 1e6 : area(tank.footprint).v;
-  return covered > o.gross.v ? o.gross.v / covered : 1;
-}
-
-double let_through(const Enclosure& tank, const Position& from, const Position& to, double cover) {
-  if (from.z <= tank.height.v || to.z >= tank.height.v) return 1;
-  const Point at = crossing(tank.height.v, from, to);
-  double shut = 1, open = 0;
+LampPath::LampPath(const Enclosure& tank) : top_(tank.height.v), cover_(cover_for_light(tank)) {
   for (const Opening& o : tank.openings) {
-    if (!is_mesh_above(o, at)) continue;
-    const double here = shut * met(o, tank);
-    open += here * (o.free / o.gross);
+    if (o.at != Opening::Where::top || o.door || o.gross.v <= 0) continue;
+    const double covered =
+        o.over ? o.over->width() * o.over->height() / 1e6 : area(tank.footprint).v;
+    meshes_.push_back({o.over, std::min(1.0, o.gross.v / covered), o.free / o.gross});
+  }
+}
+
+double LampPath::through(const Position& from, const Position& to, double cover) const {
+  if (from.z <= top_ || to.z >= top_) return 1;
+  const Point at = crossing(top_, from, to);
+  double shut = 1, open = 0;
+  for (const Mesh& mesh : meshes_) {
+    if (mesh.over && !mesh.over->contains(at)) continue;
+    const double here = shut * mesh.met;
+    open += here * mesh.open;
     shut -= here;
   }
   return open + shut * cover;
-}
-
-}  // namespace
-
-double light_let_through(const Enclosure& tank, const Position& from, const Position& to) {
-  return let_through(tank, from, to, cover_for_light(tank));
-}
-
-double uv_let_through(const Enclosure& tank, const Position& from, const Position& to) {
-  return let_through(tank, from, to, 0);
 }
 
 }  // namespace loamsheet

@@ -1,15 +1,33 @@
 // lamp_path: what of a lamp's rays comes through the top of the tank.
 #pragma once
-#include "check/build.h"
+#include <optional>
+#include <vector>
+
+#include "check/climate.h"
+#include "check/enclosure.h"
 
 namespace loamsheet {
 
-// The share of visible light, 0 to 1, on the way from a lamp's place down to a place in the tank:
-// all from inside the tank; through an opening of the top the open share of its mesh; elsewhere
-// what the cover lets through, which is of the walls' material.
-double light_let_through(const Enclosure&, const Position& from, const Position& to);
+// The share of a lamp's rays, 0 to 1, on the way from its place down to a place in the tank: all
+// from inside the tank; through an opening of the top the open share of its mesh; elsewhere what
+// the cover lets through, which is of the walls' material.
+class LampPath {
+ public:
+  explicit LampPath(const Enclosure&);
+  double light(const Position& from, const Position& to) const { return through(from, to, cover_); }
+  double uv(const Position& from, const Position& to) const { return through(from, to, 0); }
 
-// The same for ultraviolet: no cover lets any through.
-double uv_let_through(const Enclosure&, const Position& from, const Position& to);
+ private:
+  // An opening smaller than what it covers, or anywhere in the top, is met as often as its area
+  // says.
+  struct Mesh {
+    std::optional<Box> over;
+    double met, open;
+  };
+  double through(const Position& from, const Position& to, double cover) const;
+
+  double top_, cover_;
+  std::vector<Mesh> meshes_;
+};
 
 }  // namespace loamsheet

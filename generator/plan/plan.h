@@ -90,6 +90,7 @@ struct Plan {
   std::optional<SackLift> sack;
   std::optional<AirPlan> air;
   std::optional<HeatPlan> heat;
+  std::vector<UvPlan> uv;
   std::optional<UpkeepPlan> upkeep;
   std::optional<PlantingPlan> planting;
   std::vector<Selection> selections;  // of the plants that the plan picked

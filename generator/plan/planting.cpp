@@ -5,7 +5,7 @@
 #include "plan/placement.h"
 #include "plan/placement_rules.h"
 #include "plan/reasons.h"
-#include "plan/shade.h"
+#include "plan/shaded.h"
 #include "plan/sites.h"
 
 namespace loamsheet {
@@ -115,11 +115,23 @@ PlacedPlant unplaced(const PlantUse& use, const Task& task, const ToPlace& wante
   return plant;
 }
 
-// A site as the plant there meets it, in the shade of its neighbours.
+// A site as a plant would meet it there: in the shade of its neighbours, each by itself.
 Weighed weighed(const Task& task, const Choice& choice) {
   Weighed here{task.sites[choice.site], static_cast<double>(choice.score) / 1e6};
   here.site.light.ppfd *= choice.light_left, here.site.light.dli *= choice.light_left;
   return here;
+}
+
+// The crown of each plant that has a place.
+std::vector<std::optional<Crown>> crowns_of(const Task& task, const Placement& placed) {
+  std::vector<std::optional<Crown>> crowns;
+  for (size_t i = 0; i < task.plants.size(); ++i) {
+    crowns.emplace_back();
+    if (const auto& chosen = placed.chosen[i]) {
+      crowns.back() = crown_of(task.plants[i].needs, task.sites[chosen->site]);
+    }
+  }
+  return crowns;
 }
 
 void stand(PlacedPlant& plant, const Needs& needs, const Site& site) {
@@ -145,19 +157,22 @@ std::vector<Reason> why(const PlantUse& use, ToPlace plant, const Weighed& here,
 }  // namespace
 
 PlantingPlan plan_planting(const Build& build, const LayersPlan& layers, const AirPlan& air) {
+  const LightField field(build);
   Task task = task_of(build, layers);
-  light_up(task.sites, build, air);
+  light_up(task.sites, build, {air, field});
   const Placement first = place(task.plants, task.sites, lamp_middle(build));
   const Placement placed = replaced_any(build) ? place_anew(build, task, first) : first;
+  const auto crowns = crowns_of(task, placed);
   PlantingPlan plan;
   for (size_t i = 0; i < build.plants.size(); ++i) {
     const PlantUse& use = build.plants[i];
     PlacedPlant plant = unplaced(use, task, task.plants[i]);
     if (placed.chosen[i]) {
-      const Weighed here = weighed(task, *placed.chosen[i]);
+      Weighed here = weighed(task, *placed.chosen[i]);
+      here.site.light = shaded_light(field, {here.site.at, i, crowns});
       const auto& next = (use.before ? placed : first).next[i];
       stand(plant, task.plants[i].needs, here.site);
-      plant.fit = here.fit;
+      plant.crown = *crowns[i], plant.fit = here.fit;
       plant.why =
           why(use, task.plants[i], here, next ? std::optional(weighed(task, *next)) : std::nullopt);
       plant.broken = broken_by_pin(build, task, placed, i);

@@ -6,6 +6,7 @@
 #include "base/units.h"
 #include "check/build.h"
 #include "plan/climate.h"
+#include "plan/crown.h"
 #include "plan/finding.h"
 #include "plan/quantities.h"
 
@@ -30,6 +31,7 @@ struct PlacedPlant {
   LightAt light;
   Range<Fraction> humidity;
   Millimetres spread, height;  // mature, capped by the enclosure
+  Crown crown;                 // when grown
   double fit = 0;              // 0 to 1
   std::vector<Reason> why;
   std::vector<std::string> broken;  // hard rules broken by a pin: keep-out, roots, room, distance

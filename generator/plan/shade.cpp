@@ -57,19 +57,20 @@ std::optional<Position> lamp_middle(const Build& build) {
   return Position{middle.x / sum, middle.y / sum, middle.z / sum};
 }
 
-double light_left(const Crown& plant, const Crown& other, const Position& lamp) {
-  if (!may_shade(other, plant)) return 1;
+double light_left(const Position& place, const Crown& crown, const Position& lamp) {
   // The way to the lamp leads past most crowns.
-  const double x = lamp.x - plant.middle.x, y = lamp.y - plant.middle.y,
-               z = lamp.z - plant.middle.z;
-  const double beside =
-      x * (other.middle.y - plant.middle.y) - y * (other.middle.x - plant.middle.x);
-  if (beside * beside > other.radius * other.radius * (x * x + y * y)) return 1;
-  const double share = share_inside(seen_from(other, plant.middle), seen_from(other, lamp));
+  const double x = lamp.x - place.x, y = lamp.y - place.y, z = lamp.z - place.z;
+  const double beside = x * (crown.middle.y - place.y) - y * (crown.middle.x - place.x);
+  if (beside * beside > crown.radius * crown.radius * (x * x + y * y)) return 1;
+  const double share = share_inside(seen_from(crown, place), seen_from(crown, lamp));
   if (share <= 0) return 1;
   const double way = share * std::sqrt(x * x + y * y + z * z);
-  const double density = constants::leaf_area_index / (2 * other.half_height);
+  const double density = constants::leaf_area_index / (2 * crown.half_height);
   return std::exp(-constants::extinction * density * way);
+}
+
+double light_left(const Crown& plant, const Crown& other, const Position& lamp) {
+  return may_shade(other, plant) ? light_left(plant.middle, other, lamp) : 1;
 }
 
 }  // namespace loamsheet

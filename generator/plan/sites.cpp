@@ -6,6 +6,7 @@
 
 #include "plan/ground.h"
 #include "plan/layers.h"
+#include "plan/light_field.h"
 #include "plan/placement_constants.h"
 
 namespace loamsheet {
@@ -182,13 +183,13 @@ Site pinned_site(const Build& build, const LayersPlan& layers, const PlantUse& p
   return nearest ? *nearest : floor_site(s, *plant.pinned);
 }
 
-void light_up(std::vector<Site>& sites, const Build& build, const AirPlan& air) {
+void light_up(std::vector<Site>& sites, const Build& build, const SiteClimate& climate) {
   std::map<double, Range<Fraction>> at_height;
   for (Site& site : sites) {
     const auto [found, added] = at_height.try_emplace(site.at.z);
-    if (added) found->second = humidity_at(build, air, Millimetres{site.at.z});
+    if (added) found->second = humidity_at(build, climate.air, Millimetres{site.at.z});
     site.humidity = found->second;
-    site.light = light_at(build, site.at);
+    site.light = climate.light.at(site.at);
   }
 }
 

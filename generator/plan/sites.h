@@ -11,6 +11,8 @@
 
 namespace loamsheet {
 
+class LightField;
+
 struct Site {
   SiteKind kind = SiteKind::floor;
   Position at;
@@ -40,6 +42,11 @@ Site pinned_site(const Build&, const LayersPlan&, const PlantUse&);
 // door swings there.
 bool kept_free(const Build&, Point);
 
-void light_up(std::vector<Site>&, const Build&, const AirPlan&);
+// What the sites' light and humidity come from.
+struct SiteClimate {
+  const AirPlan& air;
+  const LightField& light;
+};
+void light_up(std::vector<Site>&, const Build&, const SiteClimate&);
 
 }  // namespace loamsheet

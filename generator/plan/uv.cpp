@@ -3,8 +3,8 @@
 #include <optional>
 
 #include "plan/climate.h"
-#include "plan/lamp_path.h"
 #include "plan/light.h"
+#include "plan/uv_field.h"
 
 namespace loamsheet {
 namespace {
@@ -42,24 +42,38 @@ Position nearest_point(const Lamp& lamp, const Position& at) {
   return {std::clamp(at.x, lamp.at.x - half, lamp.at.x + half), lamp.at.y, lamp.at.z};
 }
 
-double from_lamp(const Enclosure& tank, const Lamp& lamp, const Position& at) {
+}  // namespace
+
+UvField::UvField(const Build& build)
+    : path_(build.enclosure), solids_(solids_in(build)), lamps_(build.lamps) {}
+
+UvField UvField::under(std::vector<Lamp> lamps) const {
+  UvField other = *this;
+  other.lamps_ = std::move(lamps);
+  return other;
+}
+
+double UvField::from_lamp(const Lamp& lamp, const Position& at) const {
   const Position from = nearest_point(lamp, at);
   if (lamp.uv_index.empty() || from.z <= at.z) return 0;
+  const auto between = [&](const Solid& s) { return blocks(s, from, at) && !holds(s, at); };
+  if (std::any_of(solids_.begin(), solids_.end(), between)) return 0;
   const double distance = std::hypot(from.x - at.x, from.y - at.y, from.z - at.z);
   const double cosine = (from.z - at.z) / distance;
   const double aside = std::pow(cosine, lamp.beam > 0 ? beam_exponent(lamp.beam) : 1);
-  return in_open_air(lamp.uv_index, distance) * aside * cosine * uv_let_through(tank, from, at);
+  return in_open_air(lamp.uv_index, distance) * aside * cosine * path_.uv(from, at);
 }
 
-}  // namespace
+double UvField::at(const Position& at) const {
+  double sum = 0;
+  for (const Lamp& lamp : lamps_) sum += from_lamp(lamp, at);
+  return sum;
+}
 
 std::optional<double> uv_index_at(const Build& build, const Position& at) {
-  std::optional<double> sum;
-  for (const Lamp& lamp : build.lamps) {
-    if (lamp.uv_index.empty()) continue;
-    sum = sum.value_or(0) + from_lamp(build.enclosure, lamp, at);
-  }
-  return sum;
+  const bool known = std::any_of(build.lamps.begin(), build.lamps.end(),
+                                 [](const Lamp& lamp) { return !lamp.uv_index.empty(); });
+  return known ? std::optional(UvField(build).at(at)) : std::nullopt;
 }
 
 }  // namespace loamsheet

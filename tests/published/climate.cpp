@@ -1,6 +1,7 @@
 #include "climate.h"
 
 #include "base/text.h"
+#include "life.h"
 #include "plan/climate.h"
 #include "plan/light.h"
 #include "plan/vapour.h"
@@ -63,6 +64,51 @@ double daily_light(const Inputs& in) {
   return light_at(build, {0, 0, 0}).dli;
 }
 
+// The factor between two level rectangles of one size right over each other, as the mean of the
+// factor from a point over the lower one.
+double parallel_factor(const Inputs& in) {
+  constexpr int parts = 60;
+  const double length = number(in, "length"), width = number(in, "width");
+  double sum = 0;
+  for (int i = 0; i < parts; ++i) {
+    for (int j = 0; j < parts; ++j) {
+      const double x = length * (i + 0.5) / parts, y = width * (j + 0.5) / parts;
+      for (const double a : {x, length - x}) {
+        for (const double b : {y, width - y}) sum += corner_factor(a, b, number(in, "height"));
+      }
+    }
+  }
+  return sum / (parts * parts);
+}
+
+// What of the light of a cube's top misses its floor falls on its four walls alike.
+double perpendicular_factor(const Inputs& in) {
+  return (1 - parallel_factor(in)) / 4;
+}
+
+double photons_per_lux(const Inputs& in) {
+  return catalogue().spectra.at(in.at("spectrum")).value;
+}
+
+constexpr double lux_in_foot_candle = 10.763910416709722, daylight_lux_per_photon = 54;
+
+// The class, or the classes, whose band holds so many foot-candles of daylight.
+std::string light_class(const Inputs& in) {
+  const double ppfd = number(in, "fc") * lux_in_foot_candle / daylight_lux_per_photon;
+  std::string found;
+  for (const char* name : {"low", "medium", "high"}) {
+    const Range<double>& band = catalogue().light.at(name).ppfd.value;
+    if (ppfd < band.low || ppfd > band.high) continue;
+    found += (found.empty() ? "" : "-") + std::string(name);
+  }
+  return found;
+}
+
+double class_edge(const Inputs& in) {
+  const Range<double>& band = catalogue().light.at(in.at("class")).ppfd.value;
+  return in.at("end") == "low" ? band.low : band.high;
+}
+
 }  // namespace
 
 const std::map<std::string, Quantity>& climate_quantities() {
@@ -90,6 +136,11 @@ const std::map<std::string, Quantity>& climate_quantities() {
        [](const Inputs& in) {
          return shown(bar_lux(in, 3.14159265358979323846 * number(in, "length")));
        }},
+      {"parallel_factor", [](const Inputs& in) { return shown(parallel_factor(in)); }},
+      {"perpendicular_factor", [](const Inputs& in) { return shown(perpendicular_factor(in)); }},
+      {"photons_per_lux", [](const Inputs& in) { return shown(photons_per_lux(in)); }},
+      {"light_class", light_class},
+      {"class_edge", [](const Inputs& in) { return shown(class_edge(in)); }},
       {"daily_light", [](const Inputs& in) { return shown(daily_light(in)); }},
   };
   return all;

@@ -9,7 +9,6 @@
 #include "world/world.h"
 
 namespace loamsheet::tests {
-namespace {
 
 const Catalogue& catalogue() {
   static const Catalogue read = [] {
@@ -18,6 +17,8 @@ const Catalogue& catalogue() {
   }();
   return read;
 }
+
+namespace {
 
 // "toxic" where our flags say that it harms who eats it. Sap and spines, which harm who touches it,
 // are not what such lists are about.

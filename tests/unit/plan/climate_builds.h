@@ -57,8 +57,30 @@ inline Build hot_attic() {
   return build;
 }
 
+// Under a UV lamp so strong.
+inline Build under_uv(double index) {
+  Build build = room_of(25, 0.5);
+  build.lamps = {uv_lamp(index)};
+  return build;
+}
+
+// A plant under a lamp, and the light that it wants.
+inline Build lit_plant(Range<double> ppfd) {
+  Build build = room_of(25, 0.5);
+  Lamp lamp = uv_lamp(0);
+  lamp.kind = Lamp::Kind::bar, lamp.id = "day", lamp.length = 400_mm;
+  lamp.flux = 3000, lamp.photons_per_lux = 0.015;
+  build.lamps = {lamp};
+  PlantUse plant;
+  plant.number = 1, plant.facts.id = plant.facts.name = "fern";
+  plant.ppfd = ppfd, plant.pinned = Point{450, 225};
+  build.plants = {plant};
+  return build;
+}
+
 inline std::vector<Build> climate_broken() {
-  return {cold_cellar(), hot_attic(), room_of(25, 0.5)};
+  return {cold_cellar(),          hot_attic(),      room_of(25, 0.5), under_uv(0.05), under_uv(200),
+          lit_plant({900, 2000}), lit_plant({1, 5})};
 }
 
 }  // namespace loamsheet::tests

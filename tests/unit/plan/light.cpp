@@ -2,6 +2,7 @@
 
 #include "builds.h"
 #include "plan/climate.h"
+#include "plan/shaded.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;
@@ -106,4 +107,68 @@ TEST_CASE("mesh passes its open share of UV and glass none") {
 
 TEST_CASE("without a table nothing is said of UV") {
   CHECK_FALSE(uv_index_at(lit(spot({450, 320, 500})), {450, 320, 100}).has_value());
+}
+
+namespace {
+
+Furnishing board(const std::string& kind, Position at) {
+  Furnishing f;
+  f.id = kind, f.kind = kind, f.at = at;
+  f.width = 200_mm, f.depth = 150_mm, f.height = 20_mm;
+  return f;
+}
+
+double spot_light(const Build& build, Position at) {
+  return light_at(build, at).ppfd;
+}
+
+}  // namespace
+
+TEST_CASE("under a ledge a tenth of the light is left, and on it and beside it all") {
+  Build build = lit(spot({450, 300, 550}));
+  const double below = spot_light(build, {450, 300, 150}), on = spot_light(build, {450, 300, 350}),
+               beside = spot_light(build, {800, 300, 150});
+  build.furnishings = {board("ledge", {450, 300, 350})};
+  CHECK(spot_light(build, {450, 300, 150}) == Approx(below / 10));
+  CHECK(spot_light(build, {450, 300, 350}) == Approx(on));
+  CHECK(spot_light(build, {800, 300, 150}) == Approx(beside));
+}
+
+TEST_CASE("a branch shades what lies right below it, not what grows on it") {
+  Build build = lit(spot({450, 300, 550}));
+  Furnishing branch;
+  branch.id = "perch", branch.kind = "branch";
+  branch.from = {300, 300, 250}, branch.to = {600, 300, 350}, branch.diameter = 40_mm;
+  const double below = spot_light(build, {450, 300, 150}), on = spot_light(build, {450, 300, 320});
+  build.furnishings = {branch};
+  CHECK(spot_light(build, {450, 300, 150}) == Approx(below / 10));
+  CHECK(spot_light(build, {450, 300, 320}) == Approx(on));
+}
+
+TEST_CASE("a thing that stands shades from its own height above the ground") {
+  Build build = lit(spot({300, 300, 550}));
+  Furnishing stone = board("stone", {450, 300, 0});
+  stone.height = 100_mm, stone.stands = true;
+  const double ground = resting_height(build, {}, {450, 300}).v;
+  const Position behind{560, 300, ground + 10};
+  const double open = spot_light(build, behind);
+  build.furnishings = {stone};
+  CHECK(spot_light(build, behind) == Approx(open / 10));
+  CHECK(resting_height(build, solids_in(build), {450, 300}).v == Approx(ground + 100));
+}
+
+TEST_CASE("a long bar lights past a crown that hides its middle") {
+  Lamp bar;
+  bar.id = "day", bar.at = {450, 200, 580}, bar.length = 800_mm;
+  bar.flux = 4000, bar.photons_per_lux = 0.015, bar.hours = 12;
+  const Build build = lit(bar);
+  const Crown own{{450, 200, 150}, 30, 30, true}, other{{450, 200, 400}, 60, 60, true};
+  const LightField field(build);
+  const std::vector<std::optional<Crown>> crowns{own, other};
+  const LightAt shaded = shaded_light(field, {{450, 200, 120}, 0, crowns});
+  const LightAt open = field.at({450, 200, 120});
+  const double middle_ray = light_left(own, other, bar.at);
+  CHECK(shaded.ppfd < open.ppfd);
+  CHECK(shaded.ppfd > open.ppfd * middle_ray);
+  CHECK(shaded.dli / open.dli == Approx(shaded.ppfd / open.ppfd));
 }
