@@ -5,13 +5,17 @@
 namespace loamsheet {
 namespace {
 
-// Unknown inputs, hazards and materials go by their names on paper.
+// Unknown inputs, hazards and materials go by their names on paper, a change that mends by its
+// sentence.
 Args args_of(const Finding& finding, const Wording& wording) {
   Args args = worded(finding.args);
   for (auto& [slot, value] : args) {
     if (slot == "input") value = key_name(wording, std::get<std::string>(value));
     if (slot == "hazard") value = wording.say("hazards." + std::get<std::string>(value));
     if (slot == "material") value = material_name(wording, std::get<std::string>(value));
+  }
+  for (auto& [slot, value] : args) {
+    if (slot == "mend") value = wording.say("mend." + std::get<std::string>(value), args);
   }
   return args;
 }
