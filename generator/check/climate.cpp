@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "check/checking.h"
+#include "check/exact.h"
 #include "read/quantity.h"
 
 namespace loamsheet {
@@ -53,6 +54,7 @@ void check_room(Checking& c) {
   room.where = place_of(c.root, "room");
   room.temperature = scaled<Celsius>(stated_or_row(c, "room.temperature"));
   room.humidity = scaled<Fraction>(stated_or_row(c, "room.humidity"));
+  if (const Node* tariff = c.root.find("room.tariff")) room.tariff = exact_money(c, *tariff);
 }
 
 std::string quoted(const Lamp& lamp) {
@@ -133,8 +135,10 @@ Lamp lamp_of(Checking& c, const Node& n) {
 }
 
 Heater heater_of(const Node& n) {
-  return {n.text("kind").value_or(""), n.number("power").value_or(0),
-          n.yes("thermostat").value_or(false), n.where};
+  Heater heater{n.text("kind").value_or(""), n.number("power").value_or(0),
+                n.yes("thermostat").value_or(false), n.where};
+  if (const auto at = n.number("cut_out")) heater.cut_out = Celsius{*at};
+  return heater;
 }
 
 void check_misting(Checking& c) {
@@ -142,6 +146,7 @@ void check_misting(Checking& c) {
   if (!n) return;
   Misting misting;
   misting.by_hand = n->text("by") == "hand";
+  misting.fogger = n->text("by") == "fogger";
   misting.nozzles = static_cast<int>(n->number("count").value_or(0));
   if (const auto flow = stated(c, "misting.flow")) {
     misting.flow = scaled<Litres>(*flow, 1 / ml_per_litre);

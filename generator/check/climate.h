@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/money.h"
 #include "base/span.h"
 #include "base/units.h"
 #include "check/known.h"
@@ -21,6 +22,7 @@ struct Room {
   Uncertain<Celsius> temperature;
   Uncertain<Fraction> humidity;
   bool stated = false;  // false: the defaults of the key table stand in
+  std::optional<Money> tariff;  // of a kilowatt hour
   Span where;
 };
 
@@ -43,11 +45,13 @@ struct Heater {
   double power = 0;  // watts
   bool thermostat = false;
   Span where;
+  std::optional<Celsius> cut_out{};  // at which a second device of its own cuts it off
 };
 
 // Exactly one of the two kinds gives an amount.
 struct Misting {
   bool by_hand = false;
+  bool fogger = false;  // nozzles that give fog, which hangs in the air
   int nozzles = 0;
   Uncertain<Litres> flow;  // of one nozzle, litres a minute
   Uncertain<Litres> pull;  // of one pull of the trigger, litres

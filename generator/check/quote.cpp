@@ -1,9 +1,8 @@
 #include "check/quote.h"
 
-#include "base/text.h"
 #include "check/checking.h"
+#include "check/exact.h"
 #include "check/names.h"
-#include "read/number.h"
 #include "read/unit.h"
 
 namespace loamsheet {
@@ -27,50 +26,28 @@ class QuoteReader {
   }
 
  private:
-  struct Typed {
-    std::optional<Ratio> number;
-    std::string unit;
-  };
-
-  Typed typed(std::string_view key) const {
-    const Node* leaf = quote_.find(key);
-    const std::string text = normalised(leaf ? leaf->typed : "");
-    const Number n = parse_number(text);
-    if (n.fault != Number::Fault::none) return {};
-    return {exact_number(text.substr(0, n.length)), trimmed(text.substr(n.length))};
-  }
-
-  void not_exact(std::string_view key, std::string expected) {
-    const Node* leaf = quote_.find(key);
-    c_.error(leaf->where, "'" + leaf->typed + "' cannot be reckoned with exactly",
-             std::move(expected));
-  }
-
   Ratio share(std::string_view key) {
     if (!quote_.has(key)) return {};
-    const Typed t = typed(key);
-    if (!t.number) return not_exact(key, "a share such as 20 % or 8.875 %"), Ratio{};
+    const Node& leaf = *quote_.find(key);
+    const ExactNumber t = exact_number_of(leaf);
+    if (!t.number) return not_exact(c_, leaf, "a share such as 20 % or 8.875 %"), Ratio{};
     return t.unit.empty() ? *t.number : *t.number * Ratio{1, 100};
   }
 
-  Money money(std::string_view key) {
-    const Typed t = typed(key);
-    const auto amount = t.number ? money_of(*t.number) : std::nullopt;
-    if (!amount) not_exact(key, "an amount with at most four decimals, such as 32 or 32.50");
-    return amount.value_or(Money{});
-  }
+  Money money(std::string_view key) { return exact_money(c_, *quote_.find(key)); }
 
   void labour() {
     if (!quote_.has("labour")) return;
-    const Typed t = typed("labour");
+    const Node& leaf = *quote_.find("labour");
+    const ExactNumber t = exact_number_of(leaf);
     const Unit* unit = find_unit(Kind::hours, t.unit);
-    if (!t.number || !unit) return not_exact("labour", "hours such as 3.5 h");
+    if (!t.number || !unit) return not_exact(c_, leaf, "hours such as 3.5 h");
     terms_.hours = *t.number * Ratio{static_cast<std::int64_t>(unit->top),
                                      static_cast<std::int64_t>(unit->bottom)};
     if (quote_.has("rate")) {
       terms_.rate = money("rate");
     } else {
-      c_.error(quote_.find("labour")->where, "labour is charged, but what an hour costs is missing",
+      c_.error(leaf.where, "labour is charged, but what an hour costs is missing",
                "", "add rate to quote, such as 'rate: 32 per h'");
     }
   }

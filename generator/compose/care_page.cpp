@@ -2,6 +2,7 @@
 #include <initializer_list>
 
 #include "base/text.h"
+#include "compose/climate_words.h"
 #include "compose/parts.h"
 #include "compose/words.h"
 
@@ -125,7 +126,9 @@ Part care_page(const ComposeInput& in) {
   add_lamps(in, facts.facts);
   add_uv(in, facts.facts);
   add_misting(in, facts.facts);
+  add_water_facts(in, facts.facts);
   add_waterline(in, facts.facts);
+  add_heat_facts(in, facts.facts);
   part.blocks.push_back(std::move(facts));
   part.blocks.push_back(Paragraph{plain(w.say("care.sourced")), true});
   add_work(in, part.blocks);

@@ -51,6 +51,7 @@ void add_build_sheet(const ComposeInput& in, std::vector<Part>& parts) {
   parts.push_back(layers_page(in));
   parts.push_back(marks_page(in));
   parts.push_back(loads_page(in));
+  if (in.plan.air) parts.push_back(climate_page(in));
   if (in.plan.planting && !in.plan.planting->plants.empty()) parts.push_back(planting_page(in));
   if (!in.plan.order.empty()) parts.push_back(order_page(in));
 }

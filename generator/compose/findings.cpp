@@ -5,8 +5,8 @@
 namespace loamsheet {
 namespace {
 
-// Unknown inputs, hazards and materials go by their names on paper; a change is a sentence of its
-// own with the same numbers.
+// Unknown inputs, hazards and materials go by their names on paper; a change that mends, of a lamp
+// or of the air, is a sentence of its own with the same numbers.
 Args args_of(const Finding& finding, const Wording& wording) {
   Args args = worded(finding.args);
   for (auto& [slot, value] : args) {
@@ -16,6 +16,7 @@ Args args_of(const Finding& finding, const Wording& wording) {
   }
   for (auto& [slot, value] : args) {
     if (slot == "change") value = wording.say("mends." + std::get<std::string>(value), args);
+    if (slot == "mend") value = wording.say("mend." + std::get<std::string>(value), args);
   }
   return args;
 }

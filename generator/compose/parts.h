@@ -19,11 +19,15 @@ std::vector<Words> taken_on_lines(const ComposeInput&);
 // How the plants were picked that the spec left open.
 void add_selections(const ComposeInput&, std::vector<Block>&);
 
+// What to measure first to know the enclosure better.
+void add_readings(const ComposeInput&, std::vector<Block>&);
+
 Part first_page(const ComposeInput&);
 Part pull_page(const ComposeInput&);
 Part layers_page(const ComposeInput&);
 Part marks_page(const ComposeInput&);
 Part loads_page(const ComposeInput&);
+Part climate_page(const ComposeInput&);   // of a plan with air
 Part planting_page(const ComposeInput&);  // of a plan with planting
 Part order_page(const ComposeInput&);     // of a plan with an order
 Part quote_page(const ComposeInput&);     // of a plan with a quote

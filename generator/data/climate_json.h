@@ -2,10 +2,12 @@
 #pragma once
 #include "data/json.h"
 #include "plan/climate.h"
+#include "plan/readings.h"
 
 namespace loamsheet {
 
 Json air_json(const AirPlan&);
 Json heat_json(const HeatPlan&);
+Json readings_json(const std::vector<FirstReading>&);
 
 }  // namespace loamsheet

@@ -102,6 +102,7 @@ Json numbers(const PlannedBuild& p) {
   if (plan.air) j["air"] = air_json(*plan.air);
   if (plan.heat) j["heat"] = heat_json(*plan.heat);
   for (const UvPlan& each : plan.uv) j["uv"].push_back(uv(p.build, each));
+  j["readings"] = readings_json(plan.readings);
   const PlantingPlan planting = plan.planting.value_or(PlantingPlan{});
   j["plants"] = plants_json(planting, p.wording);
   j["placement"] = plan.planting ? placement_json(planting) : Json(nullptr);

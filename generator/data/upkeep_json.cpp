@@ -27,6 +27,7 @@ void add_upkeep(const UpkeepPlan& upkeep, Json& water) {
   water["placed_ml"] = millilitres(upkeep.placed);
   water["stuck_on_overflow_l"] = figure(upkeep.stuck_on_overflow);
   water["fill_every_d"] = upkeep.fill_every ? figure(*upkeep.fill_every) : Json(nullptr);
+  water["flush_every_d"] = upkeep.flush_every ? Json(*upkeep.flush_every) : Json(nullptr);
   Json days = Json::array();
   for (const WaterDay& day : upkeep.days) days.push_back(day_json(day, upkeep.by_hand));
   water["days"] = std::move(days);

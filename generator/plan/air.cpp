@@ -1,6 +1,7 @@
 #include <algorithm>
 
-#include "plan/balance.h"
+#include "plan/around.h"
+#include "plan/by_height.h"
 #include "plan/climate.h"
 #include "plan/climate_constants.h"
 #include "plan/middle.h"
@@ -8,20 +9,6 @@
 
 namespace loamsheet {
 namespace {
-
-// The ends of what is not known well, taken one with another.
-std::vector<Around> cases(const Build& build, Celsius room) {
-  std::vector<Around> all;
-  for (Fraction humidity : {build.room.humidity.range.low, build.room.humidity.range.high}) {
-    for (double vents : {constants::vent_spread.low, constants::vent_spread.high}) {
-      const auto& spread = constants::evaporation_spread;
-      const auto& leaves = constants::leaves_give_off;
-      all.push_back({room, humidity, vents, spread.low, leaves.low});
-      all.push_back({room, humidity, vents, spread.high, leaves.high});
-    }
-  }
-  return all;
-}
 
 template <class T>
 void widen(Range<T>& range, T by) {
@@ -34,7 +21,8 @@ AirState state(const std::vector<Balance>& all) {
     return AirState{{b.temperature, b.temperature},
                     {b.humidity, b.humidity},
                     {b.flow * litres, b.flow * litres},
-                    {Litres{b.lost}, Litres{b.lost}}};
+                    {Litres{b.lost}, Litres{b.lost}},
+                    {Litres{b.condensed}, Litres{b.condensed}}};
   };
   AirState air = first(all.front());
   for (const Balance& b : all) {
@@ -42,13 +30,14 @@ AirState state(const std::vector<Balance>& all) {
     widen(air.humidity, b.humidity);
     widen(air.vent, b.flow * litres);
     widen(air.lost, Litres{b.lost});
+    widen(air.condensed, Litres{b.condensed});
   }
   return air;
 }
 
 Season season(const Build& build, const Shell& tank, Celsius room) {
   std::vector<Balance> day, night;
-  for (const Around& around : cases(build, room)) {
+  for (const Around& around : cases_around(build, room)) {
     day.push_back(settle(tank, around, true));
     night.push_back(settle(tank, around, false));
   }
@@ -112,6 +101,16 @@ Range<Fraction> humidity_at(const Build& build, const AirPlan& air, Millimetres 
   widen(both, summer.low);
   widen(both, summer.high);
   return both;
+}
+
+Range<Celsius> temperature_at(const Build& build, const AirState& day, Celsius room,
+                              Millimetres height) {
+  const double above_middle = height / build.enclosure.height - 0.5;
+  const auto at = [&](Celsius middle) {
+    const double over_room = std::max(0.0, (middle - room).v);
+    return middle + Celsius{above_middle * constants::warm_top * 2 * over_room};
+  };
+  return {at(day.temperature.low), at(day.temperature.high)};
 }
 
 bool air_depends_on(const Build& build, int unknown) {

@@ -12,8 +12,9 @@ namespace loamsheet {
 // What of a build the balance needs.
 struct Shell {
   std::vector<Vent> openings;
-  double walls = 0;  // W/K that the walls and the closed top lose
-  double wet = 0;    // m2 that evaporate as free water does
+  double panes = 0;       // m2 of walls and closed top
+  double resistance = 1;  // of those from air to air, m2 K/W
+  double wet = 0;         // m2 that evaporate as free water does
   int plants = 0;
   double lamps = 0;                          // W of the lamps that warm the tank
   double always = 0;                         // W of heaters that no thermostat holds
@@ -21,6 +22,14 @@ struct Shell {
   std::optional<Range<Celsius>> day, night;  // what every animal is kept at
 };
 Shell tank_of(const Build&);
+
+// Gives the tank the openings and panes of an enclosure.
+void set_enclosure(Shell&, const Enclosure&);
+
+// W/K that the walls and the closed top lose.
+inline double wall_loss(const Shell& tank) {
+  return tank.panes / tank.resistance;
+}
 
 // One case of what is around the tank and of what is not known well.
 struct Around {
@@ -33,16 +42,21 @@ struct Around {
 struct Balance {
   Celsius temperature;
   Fraction humidity;
-  double flow = 0;  // m3/s
-  double lost = 0;  // kg of vapour an hour
+  double flow = 0;       // m3/s
+  double given = 0;      // kg of vapour an hour from floor and leaves
+  double lost = 0;       // of it, what leaves through the openings
+  double condensed = 0;  // of it, what runs down the panes
 };
 
-// The state when the tank is as warm as given: vapour given off is vapour carried out, up to
-// saturation.
+// The state when the tank is as warm as given: vapour given off is vapour carried out and condensed
+// on panes that are colder than its dew point.
 Balance vapour_balance(const Shell&, const Around&, Celsius inside);
 
-// Watts that the state takes to last.
+// Watts that the state takes to last: through the panes, with the air, as vapour.
 double heat_taken(const Shell&, const Around&, const Balance&);
+
+// The state that so many watts hold.
+Balance warmed_by(const Shell&, const Around&, double watts);
 
 // The state by day, with the lamps on, or by night. A thermostat adds what its heaters can to hold
 // the middle of the animals' day band, by night the low end of the night's.

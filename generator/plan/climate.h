@@ -3,6 +3,7 @@
 #include <optional>
 #include <vector>
 
+#include "base/money.h"
 #include "base/units.h"
 #include "check/build.h"
 
@@ -37,6 +38,7 @@ struct AirState {
   Range<Fraction> humidity;
   Range<double> vent;  // litres a second exchanged with the room
   Range<Litres> lost;  // water that leaves as vapour, litres an hour
+  Range<Litres> condensed{};  // water that runs down the panes, litres an hour
 };
 struct Season {
   AirState day, night;
@@ -58,6 +60,9 @@ struct HeatPlan {
   std::optional<double> needed_day, needed_night;
   double fitted = 0;     // watts of lamps and heaters
   double kwh_month = 0;  // running, over 30 days of winter
+  std::optional<Money> cost_month;  // of those, at the tariff, to the coin
+  Range<Celsius> all_off;           // on a winter day with no power
+  Range<Celsius> all_on;            // on a summer day with lamps lit and every heater stuck on
 };
 HeatPlan heat_plan(const Build&);
 

@@ -3,7 +3,7 @@
 #include "plan/climate_constants.h"
 #include "plan/findings.h"
 #include "plan/findings_uv.h"
-#include "plan/mend.h"
+#include "plan/lamp_mend.h"
 #include "plan/shaded.h"
 #include "plan/uv_exposure.h"
 
@@ -55,8 +55,8 @@ class Lit {
   std::vector<Position> feet_;
 };
 
-std::vector<Mend::Kind> kinds_against(Miss miss) {
-  using enum Mend::Kind;
+std::vector<LampMend::Kind> kinds_against(Miss miss) {
+  using enum LampMend::Kind;
   if (miss == Miss::dark) return {run_longer, hang_lower, stronger};
   return {run_shorter, hang_higher, weaker};
 }
@@ -108,7 +108,7 @@ struct Missing {
     return true;
   }
 
-  std::optional<Mend> mend(const Group& group) const {
+  std::optional<LampMend> mend(const Group& group) const {
     return least_mend(build, {kinds_against(group.miss), [](const Lamp& l) { return l.flux > 0; },
                               [&](const Lamps& lamps) { return kept(group, lamps); }});
   }
@@ -124,7 +124,7 @@ std::string numbers(const Build& build, Group group) {
 }
 
 // Told by the plant that is furthest off.
-Finding told(const Missing& m, const Group& group, const std::optional<Mend>& mend) {
+Finding told(const Missing& m, const Group& group, const std::optional<LampMend>& mend) {
   const size_t worst = group.plants.front();
   const PlantUse& plant = m.build.plants[worst];
   const bool dark = group.miss == Miss::dark;

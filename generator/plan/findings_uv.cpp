@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "plan/climate_constants.h"
-#include "plan/mend.h"
+#include "plan/lamp_mend.h"
 #include "plan/uv_exposure.h"
 
 namespace loamsheet {
@@ -31,8 +31,8 @@ bool all_kept(const Build& build, const UvField& field) {
   return true;
 }
 
-std::vector<Mend::Kind> kinds_against(bool weak) {
-  using enum Mend::Kind;
+std::vector<LampMend::Kind> kinds_against(bool weak) {
+  using enum LampMend::Kind;
   if (weak) return {hang_lower, move_back, move_forward, move_left, move_right, stronger};
   return {hang_higher, move_left, move_right, move_back, move_forward, weaker};
 }

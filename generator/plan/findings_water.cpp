@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "plan/climate_constants.h"
 #include "plan/constants.h"
 #include "plan/findings.h"
 
@@ -37,14 +38,51 @@ Found tiring(const Build& build, const UpkeepPlan& upkeep) {
            {{"pulls", static_cast<int>(longest->each)}}}};
 }
 
+// Minerals matter within the time that a substrate lasts.
+Found salts(const Build& build, const UpkeepPlan& upkeep) {
+  if (!upkeep.flush_every || *upkeep.flush_every > constants::substrate_lasts) return {};
+  return {{Weight::note,
+           "salts-build-up",
+           build.water_source_at,
+           {{"days", *upkeep.flush_every}}}};
+}
+
+Found fogger(const Build& build) {
+  if (!build.misting || !build.misting->fogger) return {};
+  return {{Weight::caution, "fogger", build.misting->where, {}}};
+}
+
+// What to draw off where the days to come bring the water over the level that wants a look.
+Found high_water(const Build& build, const Plan& plan) {
+  if (!plan.layers.drainage || plan.layers.drainage->voids.v <= 0) return {};
+  const auto& days = plan.upkeep->days;
+  const auto first = std::find_if(days.begin(), days.end(), [](const WaterDay& day) {
+    return day.standing > constants::high_water;
+  });
+  if (first == days.end()) return {};
+  const auto highest = std::max_element(
+      first, days.end(),
+      [](const WaterDay& a, const WaterDay& b) { return a.standing < b.standing; });
+  const double a_millimetre = plan.layers.drainage->voids.v / build.layers.drainage.depth.v;
+  return {{Weight::note,
+           "high-water",
+           build.layers.drainage.depth_at,
+           {{"day", first->day},
+            {"standing", first->standing},
+            {"highest", highest->standing},
+            {"amount", Litres{highest->standing.v * a_millimetre}}}}};
+}
+
 }  // namespace
 
 Found water_findings(const Build& build, const Plan& plan) {
   Found all = salty_water(build);
+  append(all, fogger(build));
   if (!plan.upkeep) return all;
-  for (const Found& found : {stuck_on(build, *plan.upkeep), tiring(build, *plan.upkeep)}) {
-    all.insert(all.end(), found.begin(), found.end());
-  }
+  append(all, stuck_on(build, *plan.upkeep));
+  append(all, tiring(build, *plan.upkeep));
+  append(all, salts(build, *plan.upkeep));
+  append(all, high_water(build, plan));
   return all;
 }
 

@@ -1,6 +1,7 @@
 #include <algorithm>
+#include <cmath>
 
-#include "plan/balance.h"
+#include "plan/around.h"
 #include "plan/climate.h"
 #include "plan/climate_constants.h"
 
@@ -13,10 +14,7 @@ constexpr double month = 30;  // days
 std::optional<double> needed(const Build& build, const Shell& tank, bool by_day) {
   const auto hold = target(tank, by_day);
   if (!hold) return std::nullopt;
-  const auto& humidity = build.room.humidity.range;
-  const auto& leaves = constants::leaves_give_off;
-  const Around around{build.room.temperature.range.low, (humidity.low + humidity.high) / 2, 1, 1,
-                      (leaves.low + leaves.high) / 2};
+  const Around around = usual_around(build, build.room.temperature.range.low);
   const Balance state = vapour_balance(tank, around, *hold);
   return std::max(0.0, heat_taken(tank, around, state));
 }
@@ -30,6 +28,46 @@ double day_hours(const Build& build) {
 // Watts that the thermostat lets through, on the mean, beside what gives heat anyway.
 double let_on(const Shell& tank, const std::optional<double>& needed, double given) {
   return needed ? std::clamp(*needed - given, 0.0, tank.held) : 0;
+}
+
+// Over everything that is not known well.
+template <class Warmth>
+Range<Celsius> over_cases(const Build& build, Celsius room, Warmth warmth) {
+  std::optional<Range<Celsius>> all;
+  for (const Around& around : cases_around(build, room)) {
+    const Celsius t = warmth(around);
+    all = all ? Range{std::min(all->low, t), std::max(all->high, t)} : Range{t, t};
+  }
+  return *all;
+}
+
+Range<Celsius> all_off(const Build& build, const Shell& tank) {
+  return over_cases(build, build.room.temperature.range.low, [&](const Around& around) {
+    return warmed_by(tank, around, 0).temperature;
+  });
+}
+
+// A heater with a cut-out of its own warms the tank no further than that.
+Range<Celsius> all_on(const Build& build, const Shell& tank) {
+  double cut = 0;
+  Celsius cut_at{};
+  for (const Heater& heater : build.heaters) {
+    if (!heater.cut_out) continue;
+    cut += heater.power;
+    cut_at = std::max(cut_at, *heater.cut_out);
+  }
+  const double watts = tank.lamps + tank.always + tank.held;
+  return over_cases(build, build.room.temperature.range.high, [&](const Around& around) {
+    const Celsius all = warmed_by(tank, around, watts).temperature;
+    if (cut <= 0 || all <= cut_at) return all;
+    return std::max(cut_at, warmed_by(tank, around, watts - cut).temperature);
+  });
+}
+
+std::optional<Money> cost(const Build& build, double kwh) {
+  if (!build.room.tariff) return std::nullopt;
+  const Ratio tenths{std::llround(kwh * 10), 10};  // of a kilowatt hour: no meter shows less
+  return share_of(*build.room.tariff, tenths, build.quote ? build.quote->digits : 2);
 }
 
 }  // namespace
@@ -49,6 +87,9 @@ HeatPlan heat_plan(const Build& build) {
   watt_hours += day * let_on(tank, plan.needed_day, tank.always + tank.lamps) +
                 (24 - day) * let_on(tank, plan.needed_night, tank.always);
   plan.kwh_month = watt_hours * month / 1000;
+  plan.cost_month = cost(build, plan.kwh_month);
+  plan.all_off = all_off(build, tank);
+  plan.all_on = all_on(build, tank);
   return plan;
 }
 

@@ -3,182 +3,187 @@
 #include <algorithm>
 #include <cmath>
 
+#include "plan/around.h"
 #include "plan/climate_constants.h"
 
 namespace loamsheet {
 namespace {
 
-using MendHow = Mend::Kind;
+using enum Mend::What;
 
-constexpr double most_times = 4;
-
-// The steps of a kind of change: tried first, and the finest that a hand sets.
-struct Strides {
-  double coarse, fine;
+// What is tried, in steps of what can be set by hand.
+struct Trial {
+  Mend::What what;
+  double first, step;
+  int steps;
 };
 
-Strides steps_of(MendHow kind) {
-  switch (kind) {
-    case MendHow::run_longer:
-    case MendHow::run_shorter:
-      return {2, 0.5};
-    case MendHow::stronger:
-    case MendHow::weaker:
-      return {0.4, 0.05};
-    default:
-      return {40, 5};
+Opening more_lid(double area) {
+  Opening opening;
+  opening.at = Opening::Where::top;
+  opening.gross = opening.free = {area};
+  opening.mesh = true;
+  return opening;
+}
+
+void change(Enclosure& tank, const Mend& mend) {
+  if (mend.what == open_lid) tank.openings.push_back(more_lid(mend.amount));
+  if (mend.what != cover_mesh) return;
+  for (Opening& opening : tank.openings) {
+    if (opening.mesh) opening.free = opening.free * (1 - mend.amount);
   }
 }
 
-double height_limit(const Enclosure& tank, const Lamp& lamp, bool lower) {
-  const double top = tank.height.v;
-  const bool outside = lamp.at.z > top;
-  if (lower) {
-    return lamp.at.z -
-           (outside ? top + constants::lamp_on_mesh.v : top * constants::lowest_in_tank);
-  }
-  return outside ? constants::lamp_lift.v : top - lamp.at.z;
+double lamp_watts(const Build& build) {
+  double sum = 0;
+  for (const Lamp& lamp : build.lamps) sum += lamp.power;
+  return sum;
 }
 
-// By how much a lamp may be changed at most.
-double limit_of(const Enclosure& tank, const Lamp& lamp, MendHow kind) {
-  const Box box = extent(tank.footprint);
-  switch (kind) {
-    case MendHow::run_longer:
-      return constants::longest_day - lamp.hours;
-    case MendHow::run_shorter:
-      return lamp.hours - constants::shortest_day;
-    case MendHow::hang_lower:
-    case MendHow::hang_higher:
-      return height_limit(tank, lamp, kind == MendHow::hang_lower);
-    case MendHow::move_left:
-      return lamp.at.x - lamp.length.v / 2 - box.left;
-    case MendHow::move_right:
-      return box.right - lamp.at.x - lamp.length.v / 2;
-    case MendHow::move_forward:
-      return lamp.at.y - box.bottom;
-    case MendHow::move_back:
-      return box.top - lamp.at.y;
-    case MendHow::stronger:
-      return most_times - 1;
-    case MendHow::weaker:
-      return 0.9;
-  }
-  return 0;
+double lamps_left(const Build& build, double watts_less) {
+  const double all = lamp_watts(build);
+  return all > 0 ? std::max(0.0, 1 - watts_less / all) : 1;
 }
 
-// A change of strength is kept as a factor, all others as an amount.
-Mend mend_by(MendHow kind, size_t lamp, double amount) {
-  if (kind == MendHow::stronger) return {kind, lamp, 1 + amount};
-  if (kind == MendHow::weaker) return {kind, lamp, 1 - amount};
-  return {kind, lamp, amount};
-}
-
-struct MendSearch {
-  const Build& build;
-  const MendWish& wanted;
-
-  bool works(MendHow kind, size_t lamp, long fine_steps) const {
-    const double amount = double(fine_steps) * steps_of(kind).fine;
-    return wanted.holds(mended(build.lamps, mend_by(kind, lamp, amount)));
-  }
-
-  // In fine steps; nothing when no change up to the limit works.
-  std::optional<long> least(MendHow kind, size_t lamp) const {
-    const Strides steps = steps_of(kind);
-    const long stride = std::lround(steps.coarse / steps.fine);
-    const double limit = limit_of(build.enclosure, build.lamps[lamp], kind);
-    const long most = static_cast<long>(std::floor(limit / steps.fine + 1e-9));
-    for (long high = std::min(stride, most), low = 0; high > low;
-         low = high, high = std::min(high + stride, most)) {
-      if (works(kind, lamp, high)) return halved(kind, lamp, {low, high});
-    }
-    return std::nullopt;
-  }
-
-  // `high` works, `low` does not.
-  long halved(MendHow kind, size_t lamp, Range<long> between) const {
-    while (between.high - between.low > 1) {
-      const long middle = (between.low + between.high) / 2;
-      (works(kind, lamp, middle) ? between.high : between.low) = middle;
-    }
-    return between.high;
-  }
+// The tank and what is around it, with the change made.
+struct Case {
+  Shell tank;
+  Around around;
 };
 
-std::string name_of(MendHow kind, bool uv) {
-  static constexpr const char* names[] = {
-      "run-longer", "run-shorter",  "hang-lower", "hang-higher",  "move-left",
-      "move-right", "move-forward", "move-back",  "get-stronger", "get-weaker"};
-  const std::string name = names[static_cast<int>(kind)];
-  return uv && name.starts_with("get-") ? name + "-uv" : name;
+Case with(const Build& build, Case now, const Mend& mend) {
+  switch (mend.what) {
+    case cover_mesh:
+    case open_lid: {
+      Enclosure tank = build.enclosure;
+      change(tank, mend);
+      set_enclosure(now.tank, tank);
+      break;
+    }
+    case add_heater:
+      now.tank.held += mend.amount;
+      break;
+    case dim_lamps:
+      now.tank.lamps *= lamps_left(build, mend.amount);
+      break;
+    case warm_room:
+    case cool_room:
+      now.around.room = {mend.amount};
+      break;
+  }
+  return now;
+}
+
+// The first step that is enough, by halving: what a later step does, an earlier one does less.
+template <class Enough>
+std::optional<Mend> first_enough(const Trial& trial, Enough enough) {
+  const auto mend = [&](int step) { return Mend{trial.what, trial.first + step * trial.step}; };
+  int too_little = 0, enough_at = trial.steps;
+  if (trial.steps < 1 || !enough(mend(enough_at))) return std::nullopt;
+  while (enough_at - too_little > 1) {
+    const int middle = (too_little + enough_at) / 2;
+    (enough(mend(middle)) ? enough_at : too_little) = middle;
+  }
+  return mend(enough_at);
+}
+
+constexpr Trial covering{cover_mesh, 0, 0.05, 19};
+constexpr Trial heating{add_heater, 0, 5, 100};
+
+Trial opening_lid(const Enclosure& tank) {
+  constexpr double step = 0.001;
+  double closed = area(tank.footprint).v;
+  for (const Opening& o : tank.openings) {
+    if (o.at == Opening::Where::top) closed -= o.gross.v;
+  }
+  return {open_lid, 0, step, static_cast<int>(closed * constants::lid_may_open / step)};
+}
+
+Trial dimming(const Build& build) {
+  return {dim_lamps, 0, 5, static_cast<int>(lamp_watts(build) / 5)};
+}
+
+// From the room as it is, in whole halves.
+Trial room_to(Mend::What what, Celsius room) {
+  const double half = what == warm_room ? 0.5 : -0.5;
+  const double from = what == warm_room ? std::floor(room.v * 2) : std::ceil(room.v * 2);
+  return {what, from / 2, half, 40};
+}
+
+// The ends of what is not known that make the air driest and dampest, the tank coolest and warmest.
+Around driest(const Build& build, Celsius room) {
+  return {room, build.room.humidity.range.low, constants::vent_spread.high,
+          evaporation_ends(build).low, constants::leaves_give_off.low};
+}
+
+Around dampest(const Build& build, Celsius room) {
+  return {room, build.room.humidity.range.high, constants::vent_spread.low,
+          evaporation_ends(build).high, constants::leaves_give_off.high};
+}
+
+Around coolest(const Build& build, Celsius room) {
+  return {room, build.room.humidity.range.low, constants::vent_spread.high,
+          evaporation_ends(build).high, constants::leaves_give_off.high};
+}
+
+Around warmest(const Build& build, Celsius room) {
+  return {room, build.room.humidity.range.high, constants::vent_spread.low,
+          evaporation_ends(build).low, constants::leaves_give_off.low};
+}
+
+// The air by day or by night once the change is made.
+Balance after(const Build& build, const Case& now, const Mend& mend, bool by_day) {
+  const Case changed = with(build, now, mend);
+  return settle(changed.tank, changed.around, by_day);
 }
 
 }  // namespace
 
-std::optional<Mend> least_mend(const Build& build, const MendWish& wanted) {
-  const MendSearch search{build, wanted};
-  for (const MendHow kind : wanted.kinds) {
-    std::optional<Mend> best;
-    long steps = 0;
-    for (size_t i = 0; i < build.lamps.size(); ++i) {
-      if (!wanted.counts(build.lamps[i])) continue;
-      const auto least = search.least(kind, i);
-      if (!least || (best && *least >= steps)) continue;
-      steps = *least;
-      best = mend_by(kind, i, double(steps) * steps_of(kind).fine);
-    }
-    if (best) return best;
-  }
-  return std::nullopt;
+std::optional<Mend> for_damper_air(const Build& build, Celsius room, Fraction least) {
+  const Case now{tank_of(build), driest(build, room)};
+  return first_enough(covering, [&](const Mend& mend) {
+    return after(build, now, mend, true).humidity >= least;
+  });
 }
 
-Lamps mended(Lamps lamps, const Mend& mend) {
-  Lamp& lamp = lamps[mend.lamp];
-  switch (mend.kind) {
-    case MendHow::run_longer:
-      lamp.hours += mend.by;
-      break;
-    case MendHow::run_shorter:
-      lamp.hours -= mend.by;
-      break;
-    case MendHow::hang_lower:
-      lamp.at.z -= mend.by;
-      break;
-    case MendHow::hang_higher:
-      lamp.at.z += mend.by;
-      break;
-    case MendHow::move_left:
-      lamp.at.x -= mend.by;
-      break;
-    case MendHow::move_right:
-      lamp.at.x += mend.by;
-      break;
-    case MendHow::move_forward:
-      lamp.at.y -= mend.by;
-      break;
-    case MendHow::move_back:
-      lamp.at.y += mend.by;
-      break;
-    case MendHow::stronger:
-    case MendHow::weaker:
-      lamp.flux *= mend.by;
-      for (auto& row : lamp.uv_index) row.second *= mend.by;
-  }
-  return lamps;
+std::optional<Mend> for_drier_air(const Build& build, Celsius room, Fraction most) {
+  const Case now{tank_of(build), dampest(build, room)};
+  return first_enough(opening_lid(build.enclosure), [&](const Mend& mend) {
+    return after(build, now, mend, true).humidity <= most;
+  });
 }
 
-std::vector<std::pair<std::string, FindingArg>> mend_args(const Mend& mend, const Lamps& lamps) {
-  const Lamp lamp = mended(lamps, mend)[mend.lamp];
-  return {{"change", name_of(mend.kind, lamp.flux <= 0)},
-          {"lamp", lamp.id},
-          {"by", Millimetres{mend.by}},
-          {"hours", lamp.hours},
-          {"z", Millimetres{lamp.at.z}},
-          {"x", Millimetres{lamp.at.x}},
-          {"y", Millimetres{lamp.at.y}},
-          {"times", mend.by},
-          {"flux", static_cast<int>(std::lround(lamp.flux))}};
+std::optional<Mend> for_warmer_winter(const Build& build, Celsius least, bool by_day) {
+  const Celsius room = build.room.temperature.range.low;
+  const Case now{tank_of(build), coolest(build, room)};
+  const auto enough = [&](const Mend& mend) {
+    return after(build, now, mend, by_day).temperature >= least;
+  };
+  const auto heater = first_enough(heating, enough);
+  return heater ? heater : first_enough(room_to(warm_room, room), enough);
+}
+
+std::optional<Mend> for_cooler_summer(const Build& build, Celsius most) {
+  const Celsius room = build.room.temperature.range.high;
+  const Case now{tank_of(build), warmest(build, room)};
+  const auto enough = [&](const Mend& mend) {
+    return after(build, now, mend, true).temperature <= most;
+  };
+  const auto lamps = first_enough(dimming(build), enough);
+  return lamps ? lamps : first_enough(room_to(cool_room, room), enough);
+}
+
+Build mended(Build build, const Mend& mend) {
+  const double left = lamps_left(build, mend.amount);
+  Range<Celsius>& room = build.room.temperature.range;
+  change(build.enclosure, mend);
+  if (mend.what == add_heater) build.heaters.push_back({"panel", mend.amount, true, {}});
+  if (mend.what == dim_lamps) {
+    for (Lamp& lamp : build.lamps) lamp.power *= left;
+  }
+  if (mend.what == warm_room) room = {{mend.amount}, std::max(room.high, Celsius{mend.amount})};
+  if (mend.what == cool_room) room = {std::min(room.low, Celsius{mend.amount}), {mend.amount}};
+  return build;
 }
 
 }  // namespace loamsheet

@@ -1,48 +1,32 @@
-// mend: the cheapest change of one lamp under which something that was missed is kept.
+// mend: the least change to an enclosure that brings its air into a band, found by solving the
+// balance for it at the worst of what is not known well.
 #pragma once
-#include <functional>
 #include <optional>
-#include <string>
-#include <vector>
 
 #include "check/build.h"
-#include "plan/finding.h"
 
 namespace loamsheet {
 
-using Lamps = std::vector<Lamp>;
-
 struct Mend {
-  enum class Kind {
-    run_longer,
-    run_shorter,
-    hang_lower,
-    hang_higher,
-    move_left,
-    move_right,
-    move_forward,
-    move_back,
-    stronger,
-    weaker
-  } kind;
-  size_t lamp = 0;
-  double by = 0;  // hours, millimetres, or how many times as strong
+  enum class What {
+    cover_mesh,  // this share of every mesh
+    open_lid,    // so many more square metres of free lid
+    add_heater,  // of so many watts, on a thermostat
+    dim_lamps,   // by so many watts in all
+    warm_room,   // to this temperature at least, in winter
+    cool_room    // to this temperature at most, in summer
+  } what;
+  double amount = 0;
 };
 
-// What may be changed, cheapest first, and whether a lamp counts.
-struct MendWish {
-  std::vector<Mend::Kind> kinds;
-  std::function<bool(const Lamp&)> counts;
-  std::function<bool(const Lamps&)> holds;
-};
+// Each is a change that costs nothing before one that costs money; nothing where none is enough.
+// Amounts are rounded to the next step that is enough: 5 %, 10 cm2, 5 W, half a kelvin.
+std::optional<Mend> for_damper_air(const Build&, Celsius room, Fraction least);
+std::optional<Mend> for_drier_air(const Build&, Celsius room, Fraction most);
+std::optional<Mend> for_warmer_winter(const Build&, Celsius least, bool by_day);
+std::optional<Mend> for_cooler_summer(const Build&, Celsius most);
 
-// The first kind of change that works for a lamp, by no more than it takes; of several lamps the
-// one that needs least. Found by steps, then by halving the last step.
-std::optional<Mend> least_mend(const Build&, const MendWish&);
-
-Lamps mended(Lamps, const Mend&);
-
-// The change as numbers for a sentence: its name, the lamp, by how much, and what is reached.
-std::vector<std::pair<std::string, FindingArg>> mend_args(const Mend&, const Lamps&);
+// The build with the change made.
+Build mended(Build, const Mend&);
 
 }  // namespace loamsheet

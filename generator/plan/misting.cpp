@@ -127,19 +127,34 @@ Litres per_stroke(const Misting& misting) {
   return {misting.nozzles * middle(misting.flow.range) / 60};
 }
 
-Spray spray(const Misting& misting, Litres wanted, Litres most, int mistings) {
+namespace {
+
+// So many mistings, each as short as gives the amount; one step less where that would be too much.
+Spray in_times(const Misting& misting, Litres amount, Litres most, int times) {
   const double stroke = per_stroke(misting).v;
-  const double shortest = misting.by_hand ? constants::fewest_pulls : constants::shortest_burst;
-  const double least = shortest * stroke;
-  const double limit = std::min(wanted.v, most.v);
-  if (mistings == 0 || stroke <= 0 || limit < least - hair) return {};
-  const int times = std::min(mistings, static_cast<int>(limit / least + hair));
-  const double exact = limit / (times * stroke);
+  const double exact = amount.v / (times * stroke);
   const bool coarse = !misting.by_hand && exact >= constants::long_burst;
   const double step = coarse ? constants::timer_step : 1;
   const double up = std::ceil(exact / step - hair) * step;
   const double each = up * times * stroke <= most.v + hair ? up : up - step;
   return {times, each, {each * times * stroke}};
+}
+
+}  // namespace
+
+Spray spray(const Misting& misting, Litres wanted, Litres most, int mistings) {
+  const double stroke = per_stroke(misting).v;
+  const double shortest = misting.by_hand ? constants::fewest_pulls : constants::shortest_burst;
+  const double least = shortest * stroke;
+  if (mistings == 0 || stroke <= 0 || wanted.v <= 0 || most.v < least - hair) return {};
+  const double limit = std::min(std::max(wanted.v, least), most.v);
+  const int times = std::min(mistings, static_cast<int>(limit / least + hair));
+  const Spray usual = in_times(misting, {limit}, most, times);
+  for (int fewer = times; fewer > 0; --fewer) {
+    const Spray enough = in_times(misting, {limit}, most, fewer);
+    if (enough.amount.v >= limit - hair) return enough;
+  }
+  return usual;
 }
 
 }  // namespace loamsheet

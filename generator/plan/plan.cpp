@@ -72,6 +72,7 @@ Plan make_plan(const Build& build, std::vector<Selection> selections) {
   plan.air = air_plan(build);
   plan.heat = heat_plan(build);
   plan.uv = uv_plans(build);
+  plan.readings = first_readings(build);
   plan.upkeep = plan_upkeep(build, plan.layers, *plan.air, last_day(build, plan.ready.days));
   plan.lift = plan_lift(build, decisions.empty);
   if (!build.plants.empty()) plan.planting = plan_planting(build, plan.layers, *plan.air);

@@ -18,6 +18,7 @@
 #include "plan/planting.h"
 #include "plan/quantities.h"
 #include "plan/quote.h"
+#include "plan/readings.h"
 #include "plan/schedule.h"
 #include "plan/water_days.h"
 
@@ -91,6 +92,7 @@ struct Plan {
   std::optional<AirPlan> air;
   std::optional<HeatPlan> heat;
   std::vector<UvPlan> uv;
+  std::vector<FirstReading> readings;  // to take first, the most telling first
   std::optional<UpkeepPlan> upkeep;
   std::optional<PlantingPlan> planting;
   std::vector<Selection> selections;  // of the plants that the plan picked

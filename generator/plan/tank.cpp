@@ -12,16 +12,17 @@ double conducts(const std::string& material) {
   return material == "wood" ? constants::conducts_wood : constants::conducts_glass;
 }
 
-// The floor stands on the stand and is left out.
-double wall_loss(const Enclosure& tank) {
-  const double u = 1 / (2 * constants::still_air_resistance +
-                        tank.walls.thickness.v / 1000 / conducts(tank.walls.material));
+double resistance(const Walls& walls) {
+  return 2 * constants::still_air_resistance + walls.thickness.v / 1000 / conducts(walls.material);
+}
+
+// Walls and what of the top is closed. The floor stands on the stand and is left out.
+double panes(const Enclosure& tank) {
   double top = area(tank.footprint).v;
   for (const Opening& o : tank.openings) {
     if (o.at == Opening::Where::top && !o.door) top -= o.gross.v;
   }
-  const double sides = perimeter(tank.footprint).v * tank.height.v / 1e6;
-  return u * (sides + std::max(0.0, top));
+  return perimeter(tank.footprint).v * tank.height.v / 1e6 + std::max(0.0, top);
 }
 
 double wet_share(BuildKind kind) {
@@ -63,10 +64,15 @@ double lamp_heat(const Build& build) {
 
 }  // namespace
 
+void set_enclosure(Shell& shell, const Enclosure& tank) {
+  shell.openings = vents(tank);
+  shell.panes = panes(tank);
+  shell.resistance = resistance(tank.walls);
+}
+
 Shell tank_of(const Build& build) {
   Shell tank;
-  tank.openings = vents(build.enclosure);
-  tank.walls = wall_loss(build.enclosure);
+  set_enclosure(tank, build.enclosure);
   tank.wet = wet_area(build);
   tank.plants = static_cast<int>(build.plants.size());
   tank.lamps = lamp_heat(build);

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "plan/climate_constants.h"
+#include "plan/crossing.h"
+
 namespace loamsheet {
 namespace {
 
@@ -10,16 +13,6 @@ constexpr double kelvin = 273.15;
 constexpr double pressure = 101325;      // Pa, of the standard atmosphere
 constexpr double gas_vapour = 461.5;     // J/(kg K)
 constexpr double gas_dry_air = 287.055;  // J/(kg K)
-
-// Air with this vapour pressure: kilograms of dry air in a cubic metre, and of vapour for one.
-struct Moist {
-  double density, ratio;
-};
-
-Moist moist(Celsius t, double vapour) {
-  return {(pressure - vapour) / (gas_dry_air * (t.v + kelvin)),
-          gas_dry_air / gas_vapour * vapour / (pressure - vapour)};
-}
 
 }  // namespace
 
@@ -36,13 +29,29 @@ double vapour_density(Celsius t, Fraction humidity) {
   return saturation_pressure(t) * 1000 * humidity.v / (gas_vapour * (t.v + kelvin));
 }
 
+MoistAir moist_air(Celsius t, Fraction humidity) {
+  const double vapour = saturation_pressure(t) * 1000 * humidity.v;
+  return {(pressure - vapour) / (gas_dry_air * (t.v + kelvin)),
+          gas_dry_air / gas_vapour * vapour / (pressure - vapour)};
+}
+
 double evaporation(const Surface& s) {
   const double at_water = saturation_pressure(s.water) * 1000;
   const double in_air = saturation_pressure(s.air) * 1000 * s.humidity.v;
-  const Moist wet = moist(s.water, at_water), air = moist(s.air, in_air);
+  const MoistAir wet = moist_air(s.water, {1}), air = moist_air(s.air, s.humidity);
   const double rising = 35 * wet.density * std::cbrt(std::max(0.0, air.density - wet.density)) *
                         (wet.ratio - air.ratio);
   return std::max(rising, 0.00005 * (at_water - in_air));
+}
+
+double cooled_evaporation(Celsius air, Fraction humidity) {
+  constexpr double close = 1e-4, coldest = 15;  // K; a wet bulb is never that far under dry air
+  const double watts = constants::heat_of_evaporation / 3600;
+  const double surface = crossing({air.v - coldest, air.v}, close, [&](double water) {
+    const double comes = (air.v - water) / constants::floor_air_resistance;
+    return comes - watts * evaporation({{water}, air, humidity});
+  });
+  return std::max(0.0, evaporation({{surface}, air, humidity}));
 }
 
 }  // namespace loamsheet

@@ -6,6 +6,7 @@
 #include "plan/constants.h"
 #include "plan/middle.h"
 #include "plan/misting.h"
+#include "plan/salts.h"
 #include "plan/scenario.h"
 #include "plan/water.h"
 
@@ -159,6 +160,12 @@ std::optional<Litres> overflow(const Build& build, const LayersPlan& layers,
   return Litres{std::max(0.0, build.misting->tank->v - room)};
 }
 
+Litres mist_a_day(const std::vector<WaterDay>& days) {
+  double sum = 0;
+  for (const WaterDay& day : days) sum += day.mist.v;
+  return {sum / static_cast<double>(days.size())};
+}
+
 }  // namespace
 
 int last_day(const Build& build, int ready_days) {
@@ -175,6 +182,8 @@ std::optional<UpkeepPlan> plan_upkeep(const Build& build, const LayersPlan& laye
   for (int day = 0; day <= through; ++day) plan.days.push_back(store.next(day));
   plan.fill_every = days_between_fills(build, plan.days);
   plan.stuck_on_overflow = overflow(build, layers, plan.days);
+  plan.flush_every = flush_every(build, {pores(build, layers, &Bulk::field_capacity)},
+                                 mist_a_day(plan.days));
   const int regime = routine_for(build).tapered_by;
   if (regime <= through) plan.regime_from = regime;
   return plan;

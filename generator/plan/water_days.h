@@ -31,6 +31,7 @@ struct UpkeepPlan {
   // What runs over when the mister's tank empties into the vivarium: the timer stuck on.
   std::optional<Litres> stuck_on_overflow;
   std::optional<int> regime_from;  // the day from which the animal's own regime holds
+  std::optional<int> flush_every;  // days in which salts gather where nothing drains away
 };
 
 // The last day that is followed: through the calendar, and at least to the animal's day.

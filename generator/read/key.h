@@ -38,6 +38,7 @@ enum class Kind {
   density,      // kg/m3
   areal,        // kg/m2: of meshes and sheets
   dose,         // g per L ("15 g per 4 L")
+  per_energy,   // money per kilowatt hour ("0.30 per kWh")
   hourly,       // money per hour ("32 per h")
   uv_index,     // bare number
   reference,    // [A-Za-z0-9][A-Za-z0-9._-]*, as long as the upper limit: fit for a file name

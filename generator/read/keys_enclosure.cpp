@@ -274,6 +274,12 @@ constexpr std::array rows{
         .unknown = "20–70 %",
         .help = "The room's relative humidity over the year.",
         .example = "35–60 %"},
+    Key{.path = "room.tariff",
+        .kind = Kind::per_energy,
+        .limits = {0, 1e6},
+        .flags = shared,
+        .help = "What a kilowatt hour costs, in the quote's currency.",
+        .example = "0.30 per kWh"},
 };
 
 }  // namespace

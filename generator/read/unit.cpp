@@ -91,6 +91,7 @@ constexpr std::array units{
     Unit{"lb/ft3", Kind::density, pound * 1e3, foot3},
     Unit{"g/m2", Kind::areal, 1, 1e3},
     Unit{"kg/m2", Kind::areal},
+    Unit{"/kWh", Kind::per_energy},
     Unit{"/h", Kind::hourly},
     Unit{"/hour", Kind::hourly},
 };
@@ -193,6 +194,8 @@ std::string_view kind_words(Kind kind) {
       return "a density";
     case Kind::dose:
       return "a dose";
+    case Kind::per_energy:
+      return "a price per kWh";
     case Kind::hourly:
       return "a rate per hour";
     default:

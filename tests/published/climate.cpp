@@ -2,6 +2,7 @@
 
 #include "base/text.h"
 #include "life.h"
+#include "plan/balance.h"
 #include "plan/climate.h"
 #include "plan/light.h"
 #include "plan/vapour.h"
@@ -107,6 +108,21 @@ std::string light_class(const Inputs& in) {
 double class_edge(const Inputs& in) {
   const Range<double>& band = catalogue().light.at(in.at("class")).ppfd.value;
   return in.at("end") == "low" ? band.low : band.high;
+// Two openings, one over the other, too large to exchange much alone.
+double stack_flow(const Inputs& in) {
+  const std::vector<Vent> two{{0, 0, number(in, "low")},
+                              {number(in, "rise"), 0, number(in, "high")}};
+  return vent_flow(two, number(in, "warmer"), degrees(in, "room"));
+}
+
+double loss_of_walls(const Inputs& in) {
+  Enclosure tank;
+  tank.walls.material = in.at("material");
+  tank.walls.thickness = {number(in, "thickness")};
+  Shell shell;
+  set_enclosure(shell, tank);
+  shell.panes = number(in, "area");
+  return wall_loss(shell);
 }
 
 }  // namespace
@@ -117,6 +133,26 @@ const std::map<std::string, Quantity>& climate_quantities() {
        [](const Inputs& in) { return shown(saturation_pressure(degrees(in, "t"))); }},
       {"dew_point",
        [](const Inputs& in) { return shown(dew_point(degrees(in, "t"), humidity(in)).v); }},
+      {"vapour_deficit",
+       [](const Inputs& in) {
+         const Celsius t = degrees(in, "t");
+         return shown(saturation_pressure(t) - saturation_pressure(dew_point(t, humidity(in))));
+       }},
+      {"humidity_ratio",
+       [](const Inputs& in) {
+         return shown(moist_air(degrees(in, "t"), humidity(in)).ratio * 1000);
+       }},
+      {"dry_air_volume",
+       [](const Inputs& in) {
+         return shown(1 / moist_air(degrees(in, "t"), humidity(in)).density);
+       }},
+      {"moist_air_density",
+       [](const Inputs& in) {
+         const MoistAir air = moist_air(degrees(in, "t"), humidity(in));
+         return shown(air.density * (1 + air.ratio));
+       }},
+      {"stack_flow", [](const Inputs& in) { return shown(stack_flow(in)); }},
+      {"wall_loss", [](const Inputs& in) { return shown(loss_of_walls(in)); }},
       {"vapour_density",
        [](const Inputs& in) {
          return shown(vapour_density(degrees(in, "t"), humidity(in)) * 1000);

@@ -69,7 +69,7 @@ TEST_CASE("a heater that is too weak gives all it has") {
 
 TEST_CASE("walls of five-millimetre glass lose the heat their faces and thickness say") {
   const double u = 1 / (0.13 + 0.005 / 1.0 + 0.13);
-  CHECK(tank_of(kept()).walls == Approx(u * (2 * (0.9 + 0.45) * 0.6 + 0.9 * 0.45)));
+  CHECK(wall_loss(tank_of(kept())) == Approx(u * (2 * (0.9 + 0.45) * 0.6 + 0.9 * 0.45)));
 }
 
 TEST_CASE("without an animal no watts are needed for one") {
