@@ -9,8 +9,6 @@
 namespace loamsheet {
 namespace {
 
-using Fact = Facts::Fact;
-
 int watts(double exact) {
   return static_cast<int>(std::lround(exact));
 }
@@ -34,7 +32,7 @@ std::string cost(const ComposeInput& in) {
 
 }  // namespace
 
-void add_heat_facts(const ComposeInput& in, std::vector<Fact>& facts) {
+void add_heat_facts(const ComposeInput& in, std::vector<Facts::Fact>& facts) {
   if (!in.plan.heat) return;
   const Wording& w = in.wording;
   const HeatPlan& heat = *in.plan.heat;
@@ -44,14 +42,14 @@ void add_heat_facts(const ComposeInput& in, std::vector<Fact>& facts) {
       {w.say("climate.energy"),
        bold(w.say("climate.energy-value", {{"energy", significant(heat.kwh_month, 2)}})),
        cost(in)});
-  facts.push_back({w.say("climate.all-off"), bold(w.amount(heat.all_off)),
-                   w.say("climate.all-off-note")});
+  facts.push_back(
+      {w.say("climate.all-off"), bold(w.amount(heat.all_off)), w.say("climate.all-off-note")});
   if (in.build.heaters.empty()) return;
   facts.push_back(
       {w.say("climate.all-on"), bold(w.amount(heat.all_on)), w.say("climate.all-on-note")});
 }
 
-void add_water_facts(const ComposeInput& in, std::vector<Fact>& facts) {
+void add_water_facts(const ComposeInput& in, std::vector<Facts::Fact>& facts) {
   if (!in.plan.upkeep) return;
   const Wording& w = in.wording;
   const UpkeepPlan& upkeep = *in.plan.upkeep;
@@ -60,8 +58,8 @@ void add_water_facts(const ComposeInput& in, std::vector<Fact>& facts) {
     facts.push_back({w.say("care.fill"), bold(w.amount(Days{days})), w.say("care.fill-note")});
   }
   if (upkeep.flush_every) {
-    facts.push_back({w.say("care.flush"), bold(w.amount(Days{*upkeep.flush_every})),
-                     w.say("care.flush-note")});
+    facts.push_back(
+        {w.say("care.flush"), bold(w.amount(Days{*upkeep.flush_every})), w.say("care.flush-note")});
   }
 }
 
