@@ -55,11 +55,13 @@ void add_water_facts(const ComposeInput& in, std::vector<Facts::Fact>& facts) {
   const UpkeepPlan& upkeep = *in.plan.upkeep;
   if (upkeep.fill_every) {
     const int days = std::max(1, static_cast<int>(std::floor(*upkeep.fill_every)));
-    facts.push_back({w.say("care.fill"), bold(w.amount(Days{days})), w.say("care.fill-note")});
+    facts.push_back({w.say("care.fill"), bold(w.amount(Days{static_cast<double>(days)})),
+                     w.say("care.fill-note")});
   }
   if (upkeep.flush_every) {
-    facts.push_back(
-        {w.say("care.flush"), bold(w.amount(Days{*upkeep.flush_every})), w.say("care.flush-note")});
+    facts.push_back({w.say("care.flush"),
+                     bold(w.amount(Days{static_cast<double>(*upkeep.flush_every)})),
+                     w.say("care.flush-note")});
   }
 }
 
