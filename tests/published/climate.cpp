@@ -108,6 +108,8 @@ std::string light_class(const Inputs& in) {
 double class_edge(const Inputs& in) {
   const Range<double>& band = catalogue().light.at(in.at("class")).ppfd.value;
   return in.at("end") == "low" ? band.low : band.high;
+}
+
 // Two openings, one over the other, too large to exchange much alone.
 double stack_flow(const Inputs& in) {
   const std::vector<Vent> two{{0, 0, number(in, "low")},
