@@ -4,6 +4,7 @@
 #include "plan/findings.h"
 #include "plan/findings_uv.h"
 #include "plan/lamp_mend.h"
+#include "plan/light_constants.h"
 #include "plan/shaded.h"
 #include "plan/uv_exposure.h"
 

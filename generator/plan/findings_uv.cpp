@@ -4,6 +4,7 @@
 
 #include "plan/climate_constants.h"
 #include "plan/lamp_mend.h"
+#include "plan/light_constants.h"
 #include "plan/uv_exposure.h"
 
 namespace loamsheet {

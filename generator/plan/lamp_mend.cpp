@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "plan/climate_constants.h"
+#include "plan/light_constants.h"
 
 namespace loamsheet {
 namespace {

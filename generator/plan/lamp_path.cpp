@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "plan/climate_constants.h"
+#include "plan/light_constants.h"
 
 namespace loamsheet {
 namespace {

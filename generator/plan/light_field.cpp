@@ -7,6 +7,7 @@
 
 #include "plan/climate_constants.h"
 #include "plan/light.h"
+#include "plan/light_constants.h"
 
 namespace loamsheet {
 namespace {

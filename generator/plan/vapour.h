@@ -14,8 +14,8 @@ Celsius dew_point(Celsius, Fraction humidity);
 // Kilograms of vapour in a cubic metre: ideal gas.
 double vapour_density(Celsius, Fraction humidity);
 
-// Air and its vapour in a cubic metre, at the standard atmosphere: kilograms of dry air, and of vapour
-// for one kilogram of it.
+// Air and its vapour in a cubic metre, at the standard atmosphere: kilograms of dry air, and of
+// vapour for one kilogram of it.
 struct MoistAir {
   double density, ratio;
 };

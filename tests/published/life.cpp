@@ -6,6 +6,7 @@
 #include "base/text.h"
 #include "catalogue/living.h"
 #include "plan/climate_constants.h"
+#include "plan/light_constants.h"
 #include "world/world.h"
 
 namespace loamsheet::tests {

@@ -56,6 +56,7 @@ void settle(Example& x) {
   p.substrate_back = p.drainage_top + l.substrate.back;
   p.litter_front = p.substrate_front + litter;
   p.litter_back = p.substrate_back + litter;
+  p.highest = std::max(p.litter_front, p.litter_back);
 }
 
 Example humid(const Size& size) {

@@ -3,8 +3,7 @@
 #include <catch2/catch.hpp>
 #include <optional>
 
-#include "builds.h"
-#include "climate_builds.h"
+#include "air_builds.h"
 #include "plan/climate_fit.h"
 #include "plan/mend.h"
 #include "plan/plan.h"
@@ -29,28 +28,6 @@ std::string text_arg(const Finding& finding, const std::string& slot) {
   return "";
 }
 
-// A warm room, a strong heater on a thermostat, an animal that dies above so many degrees.
-Build stuck(double warmest, const std::string& origin) {
-  Build build = room_of(26, 0.5);
-  build.heaters.push_back({"panel", 150, true, place(51, 5)});
-  build.kept.front().facts.warmest = Fact<Celsius>{{warmest}, {origin}};
-  return build;
-}
-
-Build with_band(double low, double high) {
-  Build build = room_of(25, 0.5);
-  build.room.humidity.range = {{0.3}, {0.7}};
-  build.kept.front().facts.humidity = Fact<Range<Fraction>>{{{low}, {high}}, {"common practice"}};
-  return build;
-}
-
-Misting nozzles() {
-  Misting mister;
-  mister.nozzles = 2;
-  mister.flow.range = {{0.09}, {0.09}};
-  return mister;
-}
-
 }  // namespace
 
 TEST_CASE("a thermostat that sticks stops a build only on a fact that has a source") {
@@ -68,7 +45,8 @@ TEST_CASE("a second cut-out clears the stop of a thermostat that sticks") {
   CHECK(finding(build, "thermostat-fails-hot"));
 }
 
-TEST_CASE("a power cut is a note where nights are cool for once and a caution where they are cold") {
+TEST_CASE(
+    "a power cut is a note where nights are cool for once and a caution where they are cold") {
   CHECK(finding(room_of(19, 0.5), "power-cut-cold")->weight == Weight::note);
   CHECK(finding(room_of(12, 0.5), "power-cut-cold")->weight == Weight::caution);
   CHECK_FALSE(finding(room_of(25, 0.5), "power-cut-cold"));
@@ -120,8 +98,8 @@ TEST_CASE("a fogger has its own caution") {
 
 TEST_CASE("the cost of a month is exact, to the coin") {
   Build build = room_of(15, 0.5);
-  build.heaters.push_back({"panel", 40, false, {}});  // 28.8 kWh in 30 days
-  build.room.tariff = Money{3333};                    // 0.3333
+  build.heaters.push_back({"panel", 40, false, {}});         // 28.8 kWh in 30 days
+  build.room.tariff = Money{3333};                           // 0.3333
   CHECK(make_plan(build).heat->cost_month == Money{96000});  // 9.60, of 9.59904
 }
 

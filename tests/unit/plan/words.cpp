@@ -4,8 +4,8 @@
 #include <map>
 #include <set>
 
+#include "air_builds.h"
 #include "base/text.h"
-#include "climate_builds.h"
 #include "living.h"
 #include "plan/plan.h"
 #include "unfit.h"
@@ -226,6 +226,8 @@ std::vector<Build> broken_builds() {
   std::vector<Build> all = climate_broken();
   const auto unfit = unfit_builds();
   all.insert(all.end(), unfit.begin(), unfit.end());
+  const auto airs = air_broken();
+  all.insert(all.end(), airs.begin(), airs.end());
   const std::vector<Build> others{flawed_box(),
                                   badly_dated_box(),
                                   revised_box(),
