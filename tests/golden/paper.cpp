@@ -99,7 +99,11 @@ std::string row_of(const Sheet& sheet, const Json& plant) {
   return sheet.text.substr(at, 300);
 }
 
-std::string need_of(const Sheet& sheet, const std::string& unit, double need) {
+// Water goes by liquid measures, loose goods by dry ones.
+std::string need_of(const Sheet& sheet, const Json& item, double need) {
+  const std::string unit = item["unit"];
+  const bool water = item["for"] == "watering";
+  if (unit == "L" && water) return sheet.words.amount(Litres{need}, "");
   if (unit == "L") return sheet.words.amount(Litres{need}, need < 1 ? "" : "dry");
   if (unit == "m2") return sheet.words.amount(SquareMetres{need}, "");
   if (unit == "kg") return sheet.words.amount(Kilograms{need}, "");
@@ -109,8 +113,8 @@ std::string need_of(const Sheet& sheet, const std::string& unit, double need) {
 // The numbers keep six digits, so a need that ends in a half may have been either side of it.
 bool has_need(const Sheet& sheet, const Json& item) {
   const double need = item["need"];
-  return has(sheet.text, need_of(sheet, item["unit"], need * (1 - 1e-6))) ||
-         has(sheet.text, need_of(sheet, item["unit"], need * (1 + 1e-6)));
+  return has(sheet.text, need_of(sheet, item, need * (1 - 1e-6))) ||
+         has(sheet.text, need_of(sheet, item, need * (1 + 1e-6)));
 }
 
 }  // namespace

@@ -37,13 +37,22 @@ inline Build fogged() {
   return build;
 }
 
-// Hard water that nothing lets out again, under a substrate that sheds more than it keeps.
+// Hard water that nothing lets out again.
 inline Build gathering() {
-  Build build = room_of(25, 0.9);
+  Build build = room_of(25, 0.4);
   build.misting = nozzles();
   build.water_source = "tap";
   build.layers.drainage.outlet = "none";
-  build.layers.substrate.front = build.layers.substrate.back = 200_mm;
+  return build;
+}
+
+// A deep substrate that goes in dry: much runs through it as it is watered in.
+inline Build sodden() {
+  Build build = gathering();
+  build.layers.substrate.front = build.layers.substrate.back = 900_mm;
+  for (SubstratePart& part : build.layers.substrate.parts) {
+    part.bulk.moisture_as_placed.range = {{0.01}, {0.01}};
+  }
   return build;
 }
 
@@ -59,7 +68,12 @@ inline Build wilting() {
 }
 
 inline std::vector<Build> air_broken() {
-  return {stuck(28, "common practice"), with_band(0.58, 0.60), fogged(), gathering(), wilting()};
+  return {stuck(28, "common practice"),
+          with_band(0.58, 0.60),
+          fogged(),
+          gathering(),
+          sodden(),
+          wilting()};
 }
 
 }  // namespace loamsheet::tests
