@@ -34,11 +34,16 @@ std::vector<std::string> lines_on(const ComposeInput& in, const Days& days, Date
   return found == days.end() ? std::vector<std::string>{} : lines(in, *found->second);
 }
 
-// What is done on each day of a week alike, in the words of its first day.
+constexpr int least_alike = 4;  // days of a week; fewer are told one by one
+
+// What is done alike on each day of a week that the plan covers, in the words of the first.
 std::vector<std::string> daily(const ComposeInput& in, const Days& days, Date monday) {
-  std::vector<std::string> alike = lines_on(in, days, monday);
-  for (int i = 1; i < 7; ++i) {
-    const auto other = lines_on(in, days, plus_days(monday, i));
+  const Date from = std::max(monday, days.begin()->first);
+  const Date to = std::min(plus_days(monday, 6), days.rbegin()->first);
+  if (plus_days(from, least_alike - 1) > to) return {};
+  std::vector<std::string> alike = lines_on(in, days, from);
+  for (Date date = plus_days(from, 1); date <= to; date = plus_days(date, 1)) {
+    const auto other = lines_on(in, days, date);
     std::erase_if(alike, [&](const std::string& line) {
       return std::find(other.begin(), other.end(), line) == other.end();
     });

@@ -128,7 +128,6 @@ Part care_page(const ComposeInput& in) {
   add_misting(in, facts.facts);
   add_water_facts(in, facts.facts);
   add_waterline(in, facts.facts);
-  add_heat_facts(in, facts.facts);
   part.blocks.push_back(std::move(facts));
   part.blocks.push_back(Paragraph{plain(w.say("care.sourced")), true});
   add_work(in, part.blocks);

@@ -34,9 +34,16 @@ std::string summary(const ComposeInput& in) {
 }
 
 std::string kicker(const ComposeInput& in) {
-  const std::string& by = in.build.identity.prepared_by;
-  return by.empty() ? in.wording.say("build.kicker")
-                    : in.wording.say("build.kicker-by", {{"by", by}});
+  const Wording& w = in.wording;
+  const Identity& id = in.build.identity;
+  const std::string by =
+      id.prepared_by.empty() ? "" : w.say("build.kicker-by", {{"by", id.prepared_by}});
+  const std::string customer =
+      id.customer.empty() ? "" : w.say("build.kicker-for", {{"customer", id.customer}});
+  return w.say("build.kicker", {{"reference", id.reference},
+                                {"revision", id.revision},
+                                {"by", by},
+                                {"for", customer}});
 }
 
 // The worst finding with its remedy, and how many of its weight are left for the last page.
@@ -93,16 +100,19 @@ std::string bench(const ComposeInput& in) {
   return in.wording.say("build.plant-on-note", {{"hours", fixed(minutes / 60.0, 1)}});
 }
 
-void add_identity(const ComposeInput& in, std::vector<Fact>& facts) {
+std::string cure(const ComposeInput& in) {
+  const int days = in.plan.cure_days;
+  return days == 0 ? in.wording.say("build.lead-up-note")
+                   : in.wording.say("build.lead-up-cure", {{"days", days}});
+}
+
+void add_dates(const ComposeInput& in, std::vector<Fact>& facts) {
   const Wording& w = in.wording;
-  const Identity& id = in.build.identity;
-  const std::string customer =
-      id.customer.empty() ? "" : w.say("build.for", {{"customer", id.customer}});
-  facts.push_back({w.say("build.reference"),
-                   bold(w.say("build.reference-value",
-                              {{"reference", id.reference}, {"revision", id.revision}})),
-                   customer});
-  facts.push_back({w.say("build.plant-on"), bold(w.amount(id.plant_on)), bench(in)});
+  const Date plant_on = in.build.identity.plant_on;
+  const auto& calendar = in.plan.calendar;
+  const Date start = calendar.empty() ? plant_on : std::min(calendar.front().date, plant_on);
+  facts.push_back({w.say("build.lead-up"), bold(w.amount(start)), cure(in)});
+  facts.push_back({w.say("build.plant-on"), bold(w.amount(plant_on)), bench(in)});
   facts.push_back({w.say("build.animal"), bold(w.amount(in.plan.ready.earliest)),
                    w.say("build.animal-note", {{"days", in.plan.ready.days}})});
 }
@@ -131,32 +141,36 @@ void add_masses(const ComposeInput& in, std::vector<Fact>& facts) {
   facts.push_back(stand_margin(in));
 }
 
-template <class T>
-Fact maybe(const Wording& w, const std::string& name, const std::optional<T>& value,
-           const std::string& absent) {
-  if (!value) return {w.say(name), bold(absent), w.say(name + "-none-note")};
-  return {w.say(name), bold(w.amount(*value)), w.say(name + "-note")};
-}
-
 // What follows the first watering: the mistings of the first day.
 std::string misting(const ComposeInput& in) {
   const Wording& w = in.wording;
-  if (!in.plan.upkeep || in.plan.upkeep->days.empty()) return w.say("build.first-watering-note");
+  if (!in.plan.upkeep || in.plan.upkeep->days.empty()) return "";
   const WaterDay& first = in.plan.upkeep->days.front();
-  if (first.mistings == 0) return w.say("build.first-watering-note");
+  if (first.mistings == 0) return "";
   return w.say(in.plan.upkeep->by_hand ? "build.then-pulls" : "build.then-seconds",
                {{"times", first.mistings}, {"each", fixed(first.each, 0)}});
 }
 
-void add_water(const ComposeInput& in, std::vector<Fact>& facts) {
+Fact first_watering(const ComposeInput& in) {
   const Wording& w = in.wording;
   const WaterPlan& water = in.plan.water;
-  Fact first =
-      maybe(w, "build.first-watering", water.first_watering, w.say("build.first-watering-none"));
-  if (water.first_watering) first.note = misting(in);
-  facts.push_back(std::move(first));
-  facts.push_back(maybe(w, "build.standing", water.standing, w.say("build.standing-none")));
-  facts.push_back(maybe(w, "build.waterline", outside_waterline(in), w.say("sheet.nothing")));
+  const std::string label = w.say("build.first-watering");
+  if (!water.first_watering) {
+    return {label, bold(w.say("build.first-watering-none")), w.say("build.first-watering-arid")};
+  }
+  const std::string stands =
+      water.standing ? w.say("build.standing", {{"depth", *water.standing}}) : "";
+  return {label, bold(w.amount(*water.first_watering)),
+          w.say("build.first-watering-note", {{"stands", stands}, {"mist", misting(in)}})};
+}
+
+Fact waterline(const ComposeInput& in) {
+  const Wording& w = in.wording;
+  const auto outside = outside_waterline(in);
+  if (!outside) {
+    return {w.say("build.waterline"), bold(w.say("sheet.nothing")), w.say("build.waterline-none")};
+  }
+  return {w.say("build.waterline"), bold(w.amount(*outside)), w.say("build.waterline-note")};
 }
 
 std::string shortages(const ComposeInput& in) {
@@ -172,19 +186,24 @@ std::string shortages(const ComposeInput& in) {
 }
 
 // What it costs, what is paid with the order, and what the shelf does not hold.
-void add_price(const ComposeInput& in, std::vector<Fact>& facts) {
-  const auto& quote = in.plan.quote;
-  if (!quote) return;
+void add_goods(const ComposeInput& in, std::vector<Fact>& facts) {
   const Wording& w = in.wording;
-  facts.push_back({w.say("build.price"), bold(money_words(in, quote->total)),
-                   quote->partial() ? w.say("build.price-partial", {{"count", quote->unpriced}})
-                                    : w.say("build.price-note")});
-  facts.push_back({w.say("build.deposit"), bold(money_words(in, quote->deposit)),
-                   quote->valid_until
-                       ? w.say("build.deposit-until", {{"date", *quote->valid_until}})
-                       : w.say("build.deposit-note")});
-  if (!in.build.stock) return;
-  facts.push_back({w.say("build.shortages"), bold(shortages(in)), w.say("build.shortages-note")});
+  const auto& quote = in.plan.quote;
+  const bool stocked = in.build.stock.has_value();
+  if (quote) {
+    const std::string all = quote->partial()
+                                ? w.say("build.price-partial", {{"count", quote->unpriced}})
+                                : w.say("build.price-whole");
+    const std::string lacking =
+        stocked ? w.say("build.price-short", {{"items", shortages(in)}}) : "";
+    facts.push_back({w.say("build.price"), bold(money_words(in, quote->total)),
+                     w.say("build.price-note", {{"deposit", money_words(in, quote->deposit)},
+                                                {"all", all},
+                                                {"short", lacking}})});
+  } else if (stocked) {
+    facts.push_back(
+        {w.say("build.shortages"), bold(shortages(in)), w.say("build.shortages-note")});
+  }
 }
 
 void add_blanks(const ComposeInput& in, std::vector<Block>& blocks) {
@@ -215,10 +234,11 @@ Part first_page(const ComposeInput& in) {
   }
   add_changes(in, part.blocks);
   Facts facts{3, {}};
-  add_identity(in, facts.facts);
+  add_dates(in, facts.facts);
   add_masses(in, facts.facts);
-  add_water(in, facts.facts);
-  add_price(in, facts.facts);
+  facts.facts.push_back(first_watering(in));
+  facts.facts.push_back(waterline(in));
+  add_goods(in, facts.facts);
   part.blocks.push_back(std::move(facts));
   add_readings(in, part.blocks);
   add_blanks(in, part.blocks);

@@ -1,8 +1,9 @@
 // elevation: front view and side section to one scale, the largest preferred one that fits the
-// room; dimensions, names and notes around them.
+// room; dimensions, names and notes around them. Where that scale leaves no room for the section,
+// it is left to a figure of its own.
 #include <algorithm>
 
-#include "figure/dimension.h"
+#include "figure/dimensioned.h"
 #include "figure/plants.h"
 #include "figure/scale.h"
 #include "figure/views.h"
@@ -12,16 +13,13 @@ namespace loamsheet {
 namespace {
 
 // mm on paper.
-constexpr double first_line = 5.0;   // from an object to its first dimension line
-constexpr double next_line = 6.2;    // from one dimension line to the next
-constexpr double level_line = 5.8;   // from the floor to the width's line
-constexpr double heading_gap = 2.2;  // from a view's top to its heading's base line
-constexpr double fan = 6.5;          // for the leaders to slant in
+constexpr double next_line = 6.2;  // from one dimension line to the next
+constexpr double fan = 6.5;        // for the leaders to slant in
 constexpr double between_views = 3.2;
-constexpr double above_layers = 3.5;  // of a section that is broken off
-constexpr double note_line = 4.2;     // from the drawing to the notes' first base line
+constexpr double note_line = 4.2;  // from the drawing to the notes' first base line
 
-enum class Arrangement { beside, below, below_broken_off };
+// Where the side section goes; alone: to a figure of its own.
+enum class Arrangement { beside, below, below_broken_off, alone };
 
 struct Trial {
   const FigureInput& in;
@@ -31,47 +29,14 @@ struct Trial {
   Naming naming;
 };
 
-Measured measured(const Trial& t, double from, double to) {
-  const Millimetres real{(to - from) * t.tank.scale};
-  return {from, to, dimension_text(real, t.in.wording.units())};
-}
-
-Marks heading(const Trial& t, const char* key, double top) {
-  const Text text{t.in.wording.say(key), t.size.label, Face::bold};
-  return {label_at(t.in.type, text, {-t.tank.wall, top + heading_gap})};
-}
-
 Marks front_dimensions(const Trial& t) {
   const Tank& k = t.tank;
   const Dimensioner by{t.in.type, t.size.dimension};
-  Marks out = by.level(measured(t, 0, k.width), {-k.wall - level_line, -k.wall});
-  std::vector<double> stops{0, k.drainage, k.substrate_front, k.litter_front};
-  std::vector<Measured> chain;
-  for (size_t i = 0; i + 1 < stops.size(); ++i) {
-    if (stops[i + 1] > stops[i]) chain.push_back(measured(t, stops[i], stops[i + 1]));
-  }
-  Marks layers = by.upright(chain, {-k.wall - first_line, -k.wall});
+  Marks out = by.level(measured(k, 0, k.width), {-k.wall - level_line, -k.wall});
+  Marks layers = layer_depths(k, t.size);
   const double beyond = std::min(extent(layers).left + 1.6, -k.wall - first_line) - next_line;
   add(out, std::move(layers));
-  add(out, by.upright({measured(t, 0, k.height)}, {beyond, -k.wall}));
-  return out;
-}
-
-// The width under the section, what the front view cannot show beside it, and which way it looks.
-Marks section_dimensions(const Trial& t) {
-  const Tank& k = t.tank;
-  const Dimensioner by{t.in.type, t.size.dimension};
-  Marks out = by.level(measured(t, 0, k.depth), {-k.wall - level_line, -k.wall});
-  if (k.substrate_back != k.substrate_front) {
-    add(out, by.upright({measured(t, k.drainage, k.substrate_back)},
-                        {k.depth + k.wall + first_line, k.depth + k.wall}));
-  }
-  const Text front{t.in.wording.say("figure.front-end"), t.size.note, Face::italic};
-  const Text back{t.in.wording.say("figure.back-end"), t.size.note, Face::italic};
-  const double base = -k.wall - 3.4;
-  const double left = -k.wall - 0.6 - width_mm(t.in.type, front);
-  out.push_back(label_at(t.in.type, front, {left, base}));
-  out.push_back(label_at(t.in.type, back, {k.depth + k.wall + 0.6, base}));
+  add(out, by.upright({measured(k, 0, k.height)}, {beyond, -k.wall}));
   return out;
 }
 
@@ -79,23 +44,21 @@ Marks front_with_dimensions(const Trial& t, std::vector<Target>& targets) {
   Drawing front = front_view(t.tank, t.naming);
   targets = std::move(front.targets);
   add(front.marks, front_dimensions(t));
-  add(front.marks, heading(t, "figure.front", t.tank.height));
+  add(front.marks, view_heading(t.tank, t.size, "figure.front", t.tank.height));
   return std::move(front.marks);
 }
 
 Marks section_with_dimensions(const Trial& t) {
   const Tank& k = t.tank;
-  const double layers = k.paper(k.in.plan.layers.profile.highest) + above_layers;
   const bool broken = t.arrangement == Arrangement::below_broken_off;
-  const double limit = broken ? std::min(layers, k.height) : k.height;
-  Marks out = side_section(k, limit);
-  add(out, section_dimensions(t));
-  add(out, heading(t, "figure.section", limit + (limit < k.height ? 1.5 : 0)));
+  const double limit = broken ? std::min(above_layers(k), k.height) : k.height;
+  Marks out = dimensioned_section(k, t.size, limit);
+  add(out, view_heading(k, t.size, "figure.section", limit + (limit < k.height ? 1.5 : 0)));
   return out;
 }
 
-// The section to the right of the labels, floor beside floor.
-Marks arranged_beside(const Trial& t) {
+// The front view with its labels.
+Marks arranged_alone(const Trial& t) {
   std::vector<Target> targets;
   Marks out = front_with_dimensions(t, targets);
   Column column;
@@ -103,10 +66,15 @@ Marks arranged_beside(const Trial& t) {
   column.left = column.edge + fan;
   column.width = 35 * t.size.label / 8;
   column.limits = {-t.tank.wall - level_line, std::max(t.tank.height, 60.0) + 1};
-  Marks labels = place_labels(t.in.type, t.size, targets, column);
+  add(out, place_labels(t.in.type, t.size, targets, column));
+  return out;
+}
+
+// The section to the right of the labels, floor beside floor.
+Marks arranged_beside(const Trial& t) {
+  Marks out = arranged_alone(t);
   Marks section = section_with_dimensions(t);
-  shift(section, extent(labels).right + between_views - extent(section).left, 0);
-  add(out, std::move(labels));
+  shift(section, extent(out).right + between_views - extent(section).left, 0);
   add(out, std::move(section));
   return out;
 }
@@ -166,17 +134,30 @@ void add_numbers(Marks& marks, const Trial& t, std::vector<int>& left_out) {
   add(marks, place_numbers(t.in.type, marks, numbered, room, left_out));
 }
 
+Marks arranged(const Trial& t) {
+  switch (t.arrangement) {
+    case Arrangement::beside:
+      return arranged_beside(t);
+    case Arrangement::alone:
+      return arranged_alone(t);
+    default:
+      return arranged_below(t);
+  }
+}
+
 // Numbers lie within the tank: what is too large without them is so with them.
 std::optional<Figure> drawn(const Trial& t) {
-  Marks marks = t.arrangement == Arrangement::beside ? arranged_beside(t) : arranged_below(t);
+  Marks marks = arranged(t);
   if (!fits(extent(marks), t.in)) return std::nullopt;
   std::vector<int> left_out;
   add_numbers(marks, t, left_out);
   add_notes(marks, t, left_out);
   if (!fits(extent(marks), t.in)) return std::nullopt;
   Figure f = framed("elevation", std::move(marks), static_cast<int>(t.tank.scale));
-  f.title = t.in.wording.say("figure.title", {{"scale", f.scale}});
-  f.alt = description(t.in);
+  f.section_apart = t.arrangement == Arrangement::alone;
+  f.title = t.in.wording.say(f.section_apart ? "figure.title-front" : "figure.title",
+                             {{"scale", f.scale}});
+  f.alt = description(t.in, f.section_apart ? "figure.front" : "figure.front-and-section");
   return f;
 }
 
@@ -188,7 +169,8 @@ bool hopeless(const Tank& k, const FigureInput& in) {
 std::optional<Figure> fitting(const FigureInput& in, int scale, Naming naming) {
   const Tank tank = tank_at(in, scale);
   if (hopeless(tank, in)) return std::nullopt;
-  for (Arrangement a : {Arrangement::beside, Arrangement::below, Arrangement::below_broken_off}) {
+  for (Arrangement a : {Arrangement::beside, Arrangement::below, Arrangement::below_broken_off,
+                        Arrangement::alone}) {
     if (auto figure = drawn({in, tank, a, lettering(in), naming})) return figure;
   }
   return std::nullopt;

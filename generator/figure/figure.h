@@ -58,6 +58,7 @@ struct Figure {
   double width = 0, height = 0;  // mm; every mark lies within
   int scale = 1;                 // drawn at 1:scale
   std::vector<Mark> marks;
+  bool section_apart = false;  // of an elevation: the side section is a figure of its own
 };
 
 struct Figures {
@@ -72,12 +73,13 @@ struct FigureInput {
   const Wording& wording;
   const Typefaces& type;
   double room_width = 178, room_height = 120;  // mm
+  double own_page = 140;                       // mm high, of the plan view, beside its tables
 };
 
 // Names of the views that can be drawn; "light" only of a build with a lamp that shines.
 const std::vector<std::string>& view_names();
 
-// The figures of the sheet: elevation and plan.
+// The figures of the sheet: elevation, plan and, where the elevation goes without it, the section.
 Outcome<Figures> make_figures(const FigureInput&);
 
 // One view by its name.

@@ -170,7 +170,10 @@ std::optional<Figure> fitting(const FigureInput& in, int scale, Naming naming) {
 
 }  // namespace
 
-std::optional<Figure> plan_view(const FigureInput& in) {
+// Its page is its own, whatever room the elevation has on the first.
+std::optional<Figure> plan_view(const FigureInput& input) {
+  FigureInput in = input;
+  in.room_height = std::max(in.room_height, in.own_page);
   for (int scale : preferred_scales()) {
     for (Naming naming : {Naming::full, Naming::names, Naming::layers_only}) {
       if (auto figure = fitting(in, scale, naming)) return figure;

@@ -79,6 +79,12 @@ Outcome<Figures> make_figures(const FigureInput& in) {
     if (!figure) sink.add(no_room(in, view_names()[i]));
     if (figure) figures.all.push_back(std::move(*figure));
   }
+  const Figure* front = figures.find("elevation");
+  if (front && front->section_apart) {
+    auto section = side_view(in);
+    if (!section) sink.add(no_room(in, "section"));
+    if (section) figures.all.push_back(std::move(*section));
+  }
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(figures), sink.take()};
 }

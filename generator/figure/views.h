@@ -8,6 +8,7 @@
 namespace loamsheet {
 
 std::optional<Figure> elevation(const FigureInput&);
+std::optional<Figure> side_view(const FigureInput&);  // the section that an elevation goes without
 std::optional<Figure> plan_view(const FigureInput&);
 std::optional<Figure> light_map(const FigureInput&);  // of a build with a lamp that shines
 

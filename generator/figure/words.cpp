@@ -57,10 +57,11 @@ Millimetres along(const Box& box) {
   return {box.height()};
 }
 
-std::string tank_sentence(const FigureInput& in) {
+std::string tank_sentence(const FigureInput& in, const char* views) {
   const Enclosure& e = in.build.enclosure;
   const Box box = extent(e.footprint);
-  return in.wording.say("figure.alt-tank", {{"shape", shape_name(in)},
+  return in.wording.say("figure.alt-tank", {{"views", in.wording.say(views)},
+                                            {"shape", shape_name(in)},
                                             {"material", material(in, e.walls.material)},
                                             {"width", across(box)},
                                             {"depth", along(box)},
@@ -217,8 +218,8 @@ std::vector<std::string> notes(const FigureInput& in, int scale) {
   return out;
 }
 
-std::string description(const FigureInput& in) {
-  std::vector<std::string> sentences{tank_sentence(in)};
+std::string description(const FigureInput& in, const char* views) {
+  std::vector<std::string> sentences{tank_sentence(in, views)};
   for (const auto& part : {layer_sentences(in), water_sentences(in), fitting_sentences(in)}) {
     sentences.insert(sentences.end(), part.begin(), part.end());
   }

@@ -35,7 +35,8 @@ std::vector<std::string> plan_notes(const FigureInput&, int scale, bool unnamed)
 // The plan view in sentences: what stands where.
 std::string plan_description(const FigureInput&);
 
-// The whole elevation in sentences with numbers, for who cannot see it.
-std::string description(const FigureInput&);
+// The enclosure in sentences with numbers, for who cannot see it; `views` is the name of the words
+// that say what is shown.
+std::string description(const FigureInput&, const char* views);
 
 }  // namespace loamsheet

@@ -34,9 +34,20 @@ bool is_joint(char32_t c) {
   return c == U'-' || c == U'\u2010' || c == U'\u2013' || c == U'/';
 }
 
-// Whether a line may break after the joint at `i`: a letter before it, and no digit after it.
+// Whether the word around `i` is a unit with a power in it, as "kg/m²" is.
+bool in_unit(const std::vector<Letter>& all, size_t i) {
+  while (i > 0 && !is_space(all[i - 1].code)) --i;
+  for (; i < all.size() && !is_space(all[i].code); ++i) {
+    if (all[i].code == U'\u00B2' || all[i].code == U'\u00B3') return true;
+  }
+  return false;
+}
+
+// Whether a line may break after the joint at `i`: a letter before it, and no digit after it; and
+// not within a unit.
 bool seam_at(const std::vector<Letter>& all, size_t i) {
   if (!is_joint(all[i].code) || i == 0 || i + 1 == all.size()) return false;
+  if (all[i].code == U'/' && in_unit(all, i)) return false;
   const char32_t before = all[i - 1].code, next = all[i + 1].code;
   return !is_space(before) && !is_joint(before) && !is_space(next) && !is_digit(next) &&
          !is_joint(next);
@@ -59,12 +70,19 @@ std::string word_at(const std::vector<Letter>& all, size_t i) {
   return word;
 }
 
-// Whether the blank at `i` stands within an amount: "13.5 L", "90 × 45".
+// Whether the three letters before `i` are a currency's code.
+bool after_currency(const std::vector<Letter>& all, size_t i) {
+  if (i < 3 || (i > 3 && !is_space(all[i - 4].code))) return false;
+  return std::all_of(all.begin() + static_cast<long>(i) - 3, all.begin() + static_cast<long>(i),
+                     [](const Letter& l) { return l.code >= U'A' && l.code <= U'Z'; });
+}
+
+// Whether the blank at `i` stands within an amount: "13.5 L", "90 × 45", "EUR 20".
 bool within_amount(const std::vector<Letter>& all, size_t i) {
   if (i == 0 || i + 1 == all.size()) return false;
   const char32_t before = all[i - 1].code, next = all[i + 1].code;
   if (is_digit(before)) return next == U'\u00D7' || is_unit(word_at(all, i + 1));
-  return before == U'\u00D7' && is_digit(next);
+  return is_digit(next) && (before == U'\u00D7' || after_currency(all, i));
 }
 
 class Cutter {

@@ -7,11 +7,20 @@
 namespace loamsheet {
 namespace {
 
-// As many columns as asked for, unless they would be narrower than is good to read.
+size_t rows_of(size_t facts, size_t columns) {
+  return (facts + columns - 1) / columns;
+}
+
+// As many columns as asked for, unless they would be narrower than is good to read; and one less
+// where that takes no more rows, so that four stand two by two.
 size_t columns_for(const Facts& facts, const Former& former) {
   const double gutter = former.space("facts.gutter"), least = former.space("facts.least");
   const int room = static_cast<int>((former.width + gutter) / (least + gutter));
-  return static_cast<size_t>(std::max(1, std::min(facts.columns, room)));
+  const size_t most = static_cast<size_t>(std::max(1, std::min(facts.columns, room)));
+  const size_t count = facts.facts.size();
+  const bool even = most > 1 && count > most && count % (most - 1) == 0 &&
+                    rows_of(count, most - 1) == rows_of(count, most);
+  return even ? most - 1 : most;
 }
 
 class FactGrid {

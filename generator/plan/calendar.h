@@ -28,6 +28,10 @@ int open_day(const Build&, int day, const Window&, bool earlier_first);
 // for those that do not apply. A task comes late enough for those it waits for.
 std::vector<std::optional<int>> lead_up_days(const Build&);
 
+// Days that what cures longest is left to: the longest gap before a task of the lead-up that is
+// done only where something cures. 0 where nothing does.
+int longest_cure(const Build&);
+
 // A rule's amount on a day. False: there is nothing to do on that day.
 bool fill_amount(const Build&, const Plan&, int day, CalendarTask& task);
 

@@ -80,4 +80,14 @@ std::vector<std::optional<int>> lead_up_days(const Build& build) {
   return days;
 }
 
+int longest_cure(const Build& build) {
+  int days = 0;
+  for (const CareRule& rule : build.rules.care) {
+    const auto& wanted = rule.when.all;
+    const bool curing = std::find(wanted.begin(), wanted.end(), "cures") != wanted.end();
+    if (curing && leads_up(rule) && applies(rule.when, build)) days = std::max(days, rule.gap);
+  }
+  return days;
+}
+
 }  // namespace loamsheet

@@ -54,6 +54,9 @@ inline constexpr Range<double> evaporation_within{0.05, 20};
 inline constexpr double usual_humidity_band = 0.30, least_humidity_band = 0.05;
 inline constexpr double usual_heat_band = 6, least_heat_band = 1;
 
+// Rooms that people live in; no change of the tank asks for another. Common practice.
+inline constexpr Range<Celsius> usual_room{{16}, {28}};
+
 // The share of a closed lid that may be opened to dry the air. Common practice.
 inline constexpr double lid_may_open = 0.9;
 

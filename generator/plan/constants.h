@@ -34,6 +34,9 @@ inline constexpr double fewest_pulls = 5;
 inline constexpr double timer_step = 5;
 inline constexpr double long_burst = 30;
 
+// The share of a misting by which it is not worth setting the timer anew. Common practice.
+inline constexpr double slight_change = 0.1;
+
 // Pulls of a trigger in one misting from which a hand tires. Common practice.
 inline constexpr double many_pulls = 60;
 

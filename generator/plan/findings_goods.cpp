@@ -54,7 +54,7 @@ Found fixings(const Build& build, const Plan& plan) {
   Found found;
   size_t next = 0;
   for (const Furnishing& thing : build.furnishings) {
-    if (thing.stands) continue;
+    if (!is_held_up(thing)) continue;
     const FixedLoad& load = plan.fixed[next++];
     if (thing.fixed_by.empty()) {
       found.push_back({Weight::note, "fixing-not-stated", thing.where, {{"thing", thing.id}}});

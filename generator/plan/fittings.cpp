@@ -5,6 +5,7 @@
 
 #include "check/build.h"
 #include "plan/constants.h"
+#include "plan/fixing.h"
 #include "plan/goods_constants.h"
 #include "plan/ground.h"
 #include "plan/layers.h"
@@ -80,7 +81,7 @@ std::vector<FixedLoad> plan_fixed(const Build& build) {
   std::vector<FixedLoad> all;
   const Kilograms landing = heaviest_animal(build) * constants::sudden_load;
   for (const Furnishing& thing : build.furnishings) {
-    if (thing.stands) continue;
+    if (!is_held_up(thing)) continue;
     all.push_back({thing.id, thing.fixed_by, thing.mass,
                    mass(thing.pocket, wet_mix(build.layers.substrate)), landing});
   }

@@ -62,6 +62,11 @@ bool background_cures(const Build& build) {
   return std::find(std::begin(dry), std::end(dry), background->fixed_by) == std::end(dry);
 }
 
+bool is_held_up(const Furnishing& thing) {
+  const bool place = thing.kind == "basking-spot" && !thing.mass && thing.fixed_by.empty();
+  return !thing.stands && !place;
+}
+
 bool bonded(const Furnishing& thing) {
   return !thing.stands && (thing.fixed_by == "silicone" || thing.fixed_by == "foam");
 }

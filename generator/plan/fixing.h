@@ -20,6 +20,10 @@ int pieces_needed(const Build&, const std::string& fixed_by);
 // Whether the background is held by what has to cure.
 bool background_cures(const Build&);
 
+// Whether a furnishing is held up by a fixing. A basking spot of which neither mass nor fixing is
+// stated is a place on another thing.
+bool is_held_up(const Furnishing&);
+
 // Whether a furnishing is held by what has to cure.
 bool bonded(const Furnishing&);
 

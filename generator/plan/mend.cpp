@@ -103,11 +103,13 @@ Trial dimming(const Build& build) {
   return {dim_lamps, 0, 5, static_cast<int>(lamp_watts(build) / 5)};
 }
 
-// From the room as it is, in whole halves.
+// From the room as it is, in whole halves, as far as rooms are lived in.
 Trial room_to(Mend::What what, Celsius room) {
-  const double half = what == warm_room ? 0.5 : -0.5;
-  const double from = what == warm_room ? std::floor(room.v * 2) : std::ceil(room.v * 2);
-  return {what, from / 2, half, 40};
+  const bool warmer = what == warm_room;
+  const double from = warmer ? std::floor(room.v * 2) : std::ceil(room.v * 2);
+  const auto& usual = constants::usual_room;
+  const double halves = warmer ? usual.high.v * 2 - from : from - usual.low.v * 2;
+  return {what, from / 2, warmer ? 0.5 : -0.5, std::max(0, static_cast<int>(halves))};
 }
 
 // The ends of what is not known that make the air driest and dampest, the tank coolest and warmest.

@@ -78,6 +78,7 @@ Plan make_plan(const Build& build, std::vector<Selection> selections) {
   if (!build.plants.empty()) plan.planting = plan_planting(build, plan.layers, *plan.air);
   plan.order = plan_order(build, plan);
   plan.calendar = plan_calendar(build, plan);
+  plan.cure_days = longest_cure(build);
   add_shopping(build, plan);
   plan.findings = all_findings(build, plan);
   plan.status = status(build, decisions, plan.findings);

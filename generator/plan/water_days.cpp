@@ -80,14 +80,16 @@ class Store {
     held_ += chosen.amount.v;
   }
 
-  // A timer is set on the planting day and on Mondays, and left alone where a step of it would do.
+  // A timer is set on the planting day and on Mondays, and left alone where a step of it or a tenth
+  // would do: nobody turns a knob every week for that.
   void set_timer(const WaterDay& day) {
     const int days_gone = weekday(plus_days(build_.identity.plant_on, day.day));
     if (day.day > 0 && days_gone > 0) return;
     const int days = 7 - days_gone;
     const Spray wanted = spray_for(day, {mistings_from(routine_, day.day, days), days});
+    const double slight = std::max(constants::timer_step, constants::slight_change * wanted.each);
     const bool alike = programme_ && programme_->mistings == wanted.mistings &&
-                       std::fabs(programme_->each - wanted.each) <= constants::timer_step;
+                       std::fabs(programme_->each - wanted.each) <= slight;
     if (!alike) programme_ = wanted;
   }
 

@@ -10,21 +10,33 @@ using namespace loamsheet::examples;
 
 namespace {
 
-Figure drawn(const Example& x, UnitSystem units = UnitSystem::metric) {
+Figures all_drawn(const Example& x, UnitSystem units = UnitSystem::metric) {
   const Wording wording = words(units);
   auto figures = make_figures({x.build, x.plan, wording, faces()});
   REQUIRE(figures);
   REQUIRE(figures.value->find("elevation"));
-  return *figures.value->find("elevation");
+  return std::move(*figures.value);
 }
 
-void check_sound(const Example& x, UnitSystem units = UnitSystem::metric) {
-  const Figure f = drawn(x, units);
-  CAPTURE(f.scale, x.build.enclosure.width.v, x.build.enclosure.height.v);
+Figure drawn(const Example& x, UnitSystem units = UnitSystem::metric) {
+  return *all_drawn(x, units).find("elevation");
+}
+
+void check_figure(const Figure& f, const Example& x) {
+  CAPTURE(f.id, f.scale, x.build.enclosure.width.v, x.build.enclosure.height.v);
   CHECK(faults(f) == std::vector<std::string>{});
   CHECK(f.width <= 178);
   CHECK(f.height <= 120);
   for (const std::string& words : {f.title, f.alt}) CHECK(words.find("[[") == std::string::npos);
+}
+
+void check_sound(const Example& x, UnitSystem units = UnitSystem::metric) {
+  const Figures figures = all_drawn(x, units);
+  const Figure& front = *figures.find("elevation");
+  check_figure(front, x);
+  const Figure* section = figures.find("section");
+  CHECK((section != nullptr) == front.section_apart);
+  if (section) check_figure(*section, x);
 }
 
 std::vector<std::string> labels(const Figure& f) {
@@ -63,6 +75,19 @@ Example dry(Example x) {
 }
 
 }  // namespace
+
+TEST_CASE("a section that would cost the elevation its scale is a figure of its own") {
+  const Example wide = humid({900_mm, 450_mm, 600_mm});
+  CHECK_FALSE(drawn(wide).section_apart);
+  CHECK(all_drawn(wide).find("section") == nullptr);
+  const Wording wording = words(UnitSystem::metric);
+  const auto low = make_figures({wide.build, wide.plan, wording, faces(), 178, 90});
+  REQUIRE(low);
+  REQUIRE(low.value->find("elevation")->section_apart);
+  CHECK(low.value->find("elevation")->scale == drawn(wide).scale);
+  REQUIRE(low.value->find("section"));
+  CHECK(low.value->find("section")->scale == 5);
+}
 
 TEST_CASE("no size, unit or set of layers makes a faulty figure") {
   for (double width : sizes) {

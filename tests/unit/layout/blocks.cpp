@@ -117,6 +117,17 @@ TEST_CASE("facts stand in columns with their values on one base line") {
   CHECK(values[1].at.y < values[0].at.y);
 }
 
+TEST_CASE("four facts in three columns stand two by two") {
+  Facts facts;
+  facts.columns = 3;
+  facts.facts.assign(4, {"Mass", words("80 kg"), ""});
+  const auto values = texts(laid(sheet_of({facts})), 0, "LBody");
+  REQUIRE(values.size() == 4);
+  CHECK(values[0].at.y == values[1].at.y);
+  CHECK(values[2].at.y == values[3].at.y);
+  CHECK(values[2].at.y < values[1].at.y);
+}
+
 TEST_CASE("tick lists have a box an item, level with its first line") {
   const Pages pages = laid(sheet_of({TickList{{words("Leak test"), words("Stand level")}}}));
   const auto boxes = marks<BoxMark>(pages.pages[0]);

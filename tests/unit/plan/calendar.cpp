@@ -211,6 +211,16 @@ TEST_CASE("readiness is counted again from the move, and waits for quarantine") 
   CHECK(plan_ready(build).because == std::vector<std::string>{"after-move"});
 }
 
+TEST_CASE("the longest cure is that of what is bonded, and none where nothing is") {
+  Build build = full_build();
+  for (Furnishing& thing : build.furnishings) thing.fixed_by = "wedged";
+  if (build.enclosure.background) build.enclosure.background->fixed_by = "wedged";
+  CHECK(longest_cure(build) == 0);
+  REQUIRE(build.enclosure.background);
+  build.enclosure.background->fixed_by = "silicone";
+  CHECK(longest_cure(build) == 7);
+}
+
 TEST_CASE("no rule brings the animal's day below thirty days") {
   for (int move : {0, 1, 10, 200}) {
     Build build = move == 0 ? full_build() : moved_after(move);

@@ -169,6 +169,18 @@ TEST_CASE("a fixing that is not stated, or a magnet that bears too much, is foun
   CHECK(fired(build, "mass-not-stated") == Weight::note);
 }
 
+TEST_CASE("a basking spot of which nothing is stated is a place, and held by nothing") {
+  Build build = box_build();
+  build.furnishings = {fixed_thing("", 0.9_kg)};
+  build.furnishings[0].kind = "basking-spot";
+  CHECK(fired(build, "fixing-not-stated") == Weight::note);
+  CHECK(plan_fixed(build).size() == 1);
+  build.furnishings[0].mass.reset();
+  CHECK_FALSE(fired(build, "fixing-not-stated"));
+  CHECK_FALSE(fired(build, "mass-not-stated"));
+  CHECK(plan_fixed(build).empty());
+}
+
 TEST_CASE("the water area's dam, its way against the glass, and its filter") {
   // 30 % of 900 x 450 mm to 100 mm: 12.15 L, a dam 450 mm long and as high as the substrate beside
   // it, 130 mm. The longest pane of the water is 450 mm, the side: 998.2 x 9.80665 x 0.1^2 / 2 x
