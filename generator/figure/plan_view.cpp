@@ -21,6 +21,7 @@ constexpr double column_gap = 2.0;  // from the floor to the column of names
 constexpr double fan = 6.5;
 constexpr double front_word = 1.2;  // from the width's line to the word "front"
 constexpr double legend_gap = 3.2;
+constexpr double overhang = 1.5;  // of the floor's height, that names with details may take up
 
 struct Trial {
   const FigureInput& in;
@@ -150,6 +151,8 @@ std::optional<Figure> drawn(const Trial& t) {
   const double left = extent(around).left;
   add(around, names(t, d.targets, box, left));
   add(d.marks, std::move(around));
+  const bool hangs_over = extent(d.marks).height() > overhang * (box.height() + level_line);
+  if (hangs_over && t.naming == Naming::full) return std::nullopt;
   if (!fits(extent(d.marks), t.in)) return std::nullopt;
   std::vector<int> left_out;
   const NumberRoom room{{0, 0, t.tank.width, t.tank.depth}, t.size.note};

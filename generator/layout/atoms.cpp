@@ -57,7 +57,8 @@ bool is_unit(std::string_view word) {
   static constexpr std::string_view units[] = {
       "%", "°", "°C",  "°F", "mm", "cm", "m",  "mL", "L",  "g",  "kg",  "t",      "s",  "min", "h",
       "d", "W", "kWh", "lm", "lx", "in", "ft", "oz", "lb", "qt", "gal", "mL/min", "m²", "cm²"};
-  return std::find(std::begin(units), std::end(units), word) != std::end(units);
+  return std::find(std::begin(units), std::end(units), word) != std::end(units) ||
+         word.find("/m²") != std::string_view::npos;
 }
 
 // The letters from `i` to the next space or the end of a clause.
