@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <charconv>
 #include <cmath>
+#include <cstdint>
 #include <cstdlib>
 #include <numeric>
 
@@ -167,13 +169,29 @@ int edit_distance(std::string_view left, std::string_view right) {
   return last[b.size()];
 }
 
+namespace {
+
+// The ASCII letters of a word, as bits. A letter of one word that the other has not is a step
+// between them at least; letters that share a bit are only counted less often.
+uint64_t ascii_letters(std::string_view word) {
+  uint64_t bits = 0;
+  for (const char c : word) {
+    if (static_cast<unsigned char>(c) < 0x80) bits |= uint64_t{1} << (c % 64);
+  }
+  return bits;
+}
+
+}  // namespace
+
 std::optional<std::string> closest(std::string_view typed, std::span<const std::string> known) {
   const std::string* best = nullptr;
   const int length = code_points(typed);
+  const uint64_t letters = ascii_letters(typed);
   int limit = std::min({3, 1 + length / 4, length - 1});  // never a word with nothing in common
   for (const auto& k : known) {
     // Each letter more or less is a step.
     if (std::abs(code_points(k) - length) > limit) continue;
+    if (std::popcount(letters & ~ascii_letters(k)) > limit) continue;
     const int d = edit_distance(typed, k);
     if (d < limit || (d == limit && !best)) {
       best = &k;

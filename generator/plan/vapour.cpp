@@ -35,23 +35,43 @@ MoistAir moist_air(Celsius t, Fraction humidity) {
           gas_dry_air / gas_vapour * vapour / (pressure - vapour)};
 }
 
+namespace {
+
+// Air over a water surface. What it is is worked out once: a surface that cools itself is tried at
+// many temperatures.
+class AirOver {
+ public:
+  AirOver(Celsius air, Fraction humidity)
+      : vapour_(saturation_pressure(air) * 1000 * humidity.v), air_(moist_air(air, humidity)) {}
+
+  double takes_from(Celsius water) const {
+    const double at_water = saturation_pressure(water) * 1000;
+    const double density = (pressure - at_water) / (gas_dry_air * (water.v + kelvin));
+    const double ratio = gas_dry_air / gas_vapour * at_water / (pressure - at_water);
+    const double rising = 35 * density * std::cbrt(std::max(0.0, air_.density - density)) *
+                          (ratio - air_.ratio);
+    return std::max(rising, 0.00005 * (at_water - vapour_));
+  }
+
+ private:
+  double vapour_;  // Pa
+  MoistAir air_;
+};
+
+}  // namespace
+
 double evaporation(const Surface& s) {
-  const double at_water = saturation_pressure(s.water) * 1000;
-  const double in_air = saturation_pressure(s.air) * 1000 * s.humidity.v;
-  const MoistAir wet = moist_air(s.water, {1}), air = moist_air(s.air, s.humidity);
-  const double rising = 35 * wet.density * std::cbrt(std::max(0.0, air.density - wet.density)) *
-                        (wet.ratio - air.ratio);
-  return std::max(rising, 0.00005 * (at_water - in_air));
+  return AirOver(s.air, s.humidity).takes_from(s.water);
 }
 
 double cooled_evaporation(Celsius air, Fraction humidity) {
   constexpr double close = 1e-4, coldest = 15;  // K; a wet bulb is never that far under dry air
   const double watts = constants::heat_of_evaporation / 3600;
+  const AirOver over(air, humidity);
   const double surface = crossing({air.v - coldest, air.v}, close, [&](double water) {
-    const double comes = (air.v - water) / constants::floor_air_resistance;
-    return comes - watts * evaporation({{water}, air, humidity});
+    return (air.v - water) / constants::floor_air_resistance - watts * over.takes_from({water});
   });
-  return std::max(0.0, evaporation({{surface}, air, humidity}));
+  return std::max(0.0, over.takes_from({surface}));
 }
 
 }  // namespace loamsheet
