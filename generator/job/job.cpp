@@ -89,25 +89,41 @@ Outcome<Paged> paged(const Planned& p, const SheetOptions& options, const Sketch
   return {Paged{std::move(*sheet), std::move(*pages)}, sink.take()};
 }
 
+// Everything that a finished document is put together from.
+struct Painted {
+  Sketched sketch;
+  Paged sheet;
+  std::string pages, figures;  // documents
+};
+
 // Figures are drawn while the pages are written and painted: neither needs the other.
-Outcome<std::string> sheet_pdf(World& world, const Planned& p, const SheetOptions& options,
-                               long long stamp) {
+Outcome<Painted> painted(World& world, const Planned& p, const SheetOptions& options) {
   Sink sink;
-  const auto sketch = taken(sketched(world, p), sink);
+  auto sketch = taken(sketched(world, p), sink);
   if (!sketch) return {std::nullopt, sink.take()};
   auto drawing =
       std::async(std::launch::async, [&] { return draw_pdf(sketch->figures, sketch->type); });
-  const auto sheet = taken(paged(p, options, *sketch), sink);
+  auto sheet = taken(paged(p, options, *sketch), sink);
+  if (!sheet) return {std::nullopt, sink.take()};
+  auto pages = taken(paint(sheet->pages, sketch->type), sink);
+  auto figures = taken(drawing.get(), sink);
+  if (!pages || !figures) return {std::nullopt, sink.take()};
+  return {
+      Painted{std::move(*sketch), std::move(*sheet), std::move(*pages), std::move(*figures)},
+      sink.take()};
+}
+
+Outcome<std::string> bound(World& world, const Planned& p, const SheetOptions& options,
+                           Painted parts, long long stamp) {
+  Sink sink;
   auto files = taken(attachments(world, p, options), sink);
-  if (!sheet || !files) return {std::nullopt, sink.take()};
-  auto painted = taken(paint(sheet->pages, sketch->type), sink);
+  if (!files) return {std::nullopt, sink.take()};
   auto profile = world.read(world.data("fonts/sRGB.icc"));
-  auto drawn = taken(drawing.get(), sink);
-  if (!painted || !drawn || !profile) return {std::nullopt, sink.take()};
-  return finish({.painted = std::move(*painted),
-                 .drawn = std::move(*drawn),
-                 .pages = sheet->pages,
-                 .figures = sketch->figures,
+  if (!profile) return {std::nullopt, sink.take()};
+  return finish({.painted = std::move(parts.pages),
+                 .drawn = std::move(parts.figures),
+                 .pages = parts.sheet.pages,
+                 .figures = parts.sketch.figures,
                  .attachments = std::move(*files),
                  .colour_profile = std::move(*profile),
                  .archive = options.archive,
@@ -133,12 +149,15 @@ Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
   Sink sink;
   const auto stamp = taken(stamp_of(world, p.build), sink);
   if (!stamp) return {std::nullopt, sink.take()};
+  auto parts = taken(painted(world, p, options), sink);
+  if (!parts) return {std::nullopt, sink.take()};
+  // Beside the binding, which keeps one core busy; painting keeps two.
   auto scheduling = std::async(std::launch::async, [&] {
     const Shown shown(p.build, p.plan, options.customer_copy);
     return std::pair{make_calendar(p.build, p.plan, p.wording, *stamp),
                      numbers_json({shown.build(), shown.plan(), p.wording})};
   });
-  auto pdf = taken(sheet_pdf(world, p, options, *stamp), sink);
+  auto pdf = taken(bound(world, p, options, std::move(*parts), *stamp), sink);
   auto [dated, numbers] = scheduling.get();
   auto calendar = taken(std::move(dated), sink);
   if (!pdf || !calendar) return {std::nullopt, sink.take()};
