@@ -4,6 +4,7 @@
 #include <map>
 
 #include "plan/conditions.h"
+#include "plan/constants.h"
 #include "plan/replace.h"
 
 namespace loamsheet {
@@ -64,7 +65,17 @@ class Planner {
     for (const int anchor : anchors(rule.from)) repeat(rule, anchor);
   }
 
-  void repeat(const CareRule& rule, int from) {
+  // A mist tank is filled as often as it wants it, and before the water in it is stale.
+  CareRule as_lasting(CareRule rule) const {
+    if (rule.amount != "fill-every" || !plan_.upkeep || !plan_.upkeep->fill_every) return rule;
+    const int lasts = static_cast<int>(*plan_.upkeep->fill_every);
+    rule.every = std::clamp(lasts, 1, constants::stale_after);
+    rule.on = rule.every;
+    return rule;
+  }
+
+  void repeat(const CareRule& as_written, int from) {
+    const CareRule rule = as_lasting(as_written);
     from += slipped(rule, from + rule.on);
     const Window window = this->window(rule, from);
     int done = window.low - rule.every;

@@ -34,6 +34,9 @@ inline constexpr double fewest_pulls = 5;
 inline constexpr double timer_step = 5;
 inline constexpr double long_burst = 30;
 
+// Days after which water that stands in a mist tank is renewed. Common practice.
+inline constexpr int stale_after = 14;
+
 // The share of a misting by which it is not worth setting the timer anew. Common practice.
 inline constexpr double slight_change = 0.1;
 

@@ -159,6 +159,24 @@ TEST_CASE("misting follows the water plan") {
   CHECK(task.amount.empty());
 }
 
+TEST_CASE("a mist tank is filled before it is empty, and before its water is stale") {
+  Build build = full_build();
+  build.misting.emplace();
+  build.misting->nozzles = 2;
+  build.misting->flow.range = {{90}, {90}};
+  build.misting->tank = Litres{5};
+  Plan plan = make_plan(build);
+  REQUIRE(plan.upkeep);
+  for (const auto& [lasts, every] : std::map<double, int>{{0.4, 1}, {3.8, 3}, {25.6, 14}}) {
+    plan.upkeep->fill_every = lasts;
+    plan.calendar = plan_calendar(build, plan);
+    const auto days = days_of(plan, "fill-mister");
+    REQUIRE(days.size() >= 2);
+    CHECK(days[0] == every);
+    CHECK(days[1] == 2 * every);
+  }
+}
+
 TEST_CASE("a moved tank is drained before and settled after") {
   const Plan plan = make_plan(moved_after(20));
   CHECK(days_of(plan, "drain-for-move") == OnDays{19});
