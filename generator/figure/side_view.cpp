@@ -29,7 +29,7 @@ std::optional<Figure> side_view(const FigureInput& in) {
     if (tank.depth > in.room_width) continue;
     Marks marks = drawn(tank, lettering(in));
     const Box box = extent(marks);
-    if (box.width() > in.room_width || box.height() > tallest) continue;
+    if (!fits(box, in) || box.height() > tallest) continue;
     Figure f = framed("section", std::move(marks), scale);
     f.title = in.wording.say("figure.title-section", {{"scale", scale}});
     f.alt = description(in, "figure.section");

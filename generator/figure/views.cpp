@@ -10,6 +10,7 @@ namespace loamsheet {
 namespace {
 
 constexpr double large_print = 1.25;
+constexpr double edge = 0.3;  // mm about the marks: letters may stand a hair beyond their width
 
 Diagnostic no_room(const FigureInput& in, const std::string& view) {
   Diagnostic d;
@@ -49,17 +50,17 @@ Marks text_block(const Typefaces& type, const std::vector<Text>& lines, Point fi
 }
 
 bool fits(const Box& drawn, const FigureInput& in) {
-  return drawn.width() <= in.room_width && drawn.height() <= in.room_height;
+  return drawn.width() + 2 * edge <= in.room_width && drawn.height() + 2 * edge <= in.room_height;
 }
 
 Figure framed(std::string id, Marks marks, int scale) {
   const Box box = extent(marks);
-  shift(marks, -box.left, -box.bottom);
+  shift(marks, edge - box.left, edge - box.bottom);
   Figure f;
   f.id = std::move(id);
   f.scale = scale;
-  f.width = box.width();
-  f.height = box.height();
+  f.width = box.width() + 2 * edge;
+  f.height = box.height() + 2 * edge;
   f.marks = std::move(marks);
   return f;
 }

@@ -21,7 +21,7 @@ Marks text_block(const Typefaces&, const std::vector<Text>& lines, Point first);
 // Whether a drawing of this extent fits the room that there is.
 bool fits(const Box& drawn, const FigureInput&);
 
-// A figure whose frame is the extent of its marks. Title and description are left to the caller.
+// A figure whose frame lies close about its marks. Title and description are left to the caller.
 Figure framed(std::string id, Marks, int scale);
 
 }  // namespace loamsheet

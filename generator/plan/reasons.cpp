@@ -93,7 +93,8 @@ const char* costs(const Needs& needs, const Site& here, const Site& next) {
 }
 
 Reason next_reason(const Needs& needs, const Weighed& here, const Weighed& next) {
-  return {costs(needs, here.site, next.site),
+  const bool alike = std::lround(here.fit * 100) == std::lround(next.fit * 100);  // as printed
+  return {alike ? "next-best-alike" : costs(needs, here.site, next.site),
           {{"fit", Fraction{here.fit}},
            {"next", Fraction{next.fit}},
            {"x", Millimetres{next.site.at.x}},
