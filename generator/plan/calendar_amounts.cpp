@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "plan/calendar.h"
@@ -73,8 +74,11 @@ bool substrate(const Wanted& w) {
   return w.show("volume", std::optional(w.plan.layers.substrate.blend));
 }
 
+// In whole days that it surely lasts.
 bool fill_every(const Wanted& w) {
-  return w.show("days", w.plan.upkeep ? w.plan.upkeep->fill_every : std::nullopt);
+  std::optional<double> days = w.plan.upkeep ? w.plan.upkeep->fill_every : std::nullopt;
+  if (days) days = std::max(1.0, std::floor(*days));
+  return w.show("days", days);
 }
 
 const std::map<std::string, bool (*)(const Wanted&)>& amounts() {
