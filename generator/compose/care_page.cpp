@@ -2,7 +2,6 @@
 #include <initializer_list>
 
 #include "base/text.h"
-#include "compose/climate_words.h"
 #include "compose/parts.h"
 #include "compose/words.h"
 
@@ -80,6 +79,22 @@ void add_misting(const ComposeInput& in, std::vector<Fact>& facts) {
   facts.push_back({w.say("care.misting"),
                    bold(w.say("care.misting-value", {{"times", last.mistings}, {"each", each}})),
                    w.say("care.misting-note")});
+}
+
+// How often the mist tank wants filling, and the substrate flushing.
+void add_water_facts(const ComposeInput& in, std::vector<Fact>& facts) {
+  if (!in.plan.upkeep) return;
+  const Wording& w = in.wording;
+  const UpkeepPlan& upkeep = *in.plan.upkeep;
+  if (const auto lasts = tank_lasts(upkeep)) {
+    facts.push_back({w.say("care.fill"), bold(w.amount(Days{static_cast<double>(*lasts)})),
+                     w.say("care.fill-note")});
+  }
+  if (upkeep.flush_every) {
+    facts.push_back({w.say("care.flush"),
+                     bold(w.amount(Days{static_cast<double>(*upkeep.flush_every)})),
+                     w.say("care.flush-note")});
+  }
 }
 
 void add_waterline(const ComposeInput& in, std::vector<Fact>& facts) {

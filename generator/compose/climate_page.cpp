@@ -1,7 +1,7 @@
 #include <array>
+#include <cmath>
 
 #include "base/text.h"
-#include "compose/climate_words.h"
 #include "compose/parts.h"
 #include "compose/words.h"
 #include "plan/by_height.h"
@@ -59,6 +59,46 @@ Table height_table(const ComposeInput& in) {
          plain(w.amount(humidity_at(in.build, air, height)))});
   }
   return table;
+}
+
+int watts(double exact) {
+  return static_cast<int>(std::lround(exact));
+}
+
+std::string needed(const Wording& w, const HeatPlan& heat) {
+  if (!heat.needed_day || !heat.needed_night) return w.say("climate.needed-unknown");
+  return w.say("climate.needed-value",
+               {{"day", watts(*heat.needed_day)}, {"night", watts(*heat.needed_night)}});
+}
+
+std::string cost(const ComposeInput& in) {
+  const auto& cost = in.plan.heat->cost_month;
+  if (!cost) return in.wording.say("climate.energy-note");
+  const auto& quote = in.build.quote;
+  const std::string amount = decimal(*cost, quote ? quote->digits : 2);
+  const std::string money =
+      quote ? in.wording.say("quote.money", {{"currency", quote->currency}, {"amount", amount}})
+            : amount;
+  return in.wording.say("climate.cost", {{"money", money}});
+}
+
+// Watts needed and fitted, energy and its cost in a month, the tank with all power off and with
+// everything stuck on.
+void add_heat_facts(const ComposeInput& in, std::vector<Facts::Fact>& facts) {
+  if (!in.plan.heat) return;
+  const Wording& w = in.wording;
+  const HeatPlan& heat = *in.plan.heat;
+  facts.push_back({w.say("climate.needed"), bold(needed(w, heat)),
+                   w.say("climate.fitted", {{"watts", watts(heat.fitted)}})});
+  facts.push_back(
+      {w.say("climate.energy"),
+       bold(w.say("climate.energy-value", {{"energy", significant(heat.kwh_month, 2)}})),
+       cost(in)});
+  facts.push_back(
+      {w.say("climate.all-off"), bold(w.amount(heat.all_off)), w.say("climate.all-off-note")});
+  if (in.build.heaters.empty()) return;
+  facts.push_back(
+      {w.say("climate.all-on"), bold(w.amount(heat.all_on)), w.say("climate.all-on-note")});
 }
 
 std::string outside(const Wording& w, const OutsideBand& band) {

@@ -58,6 +58,11 @@ void add_build_sheet(const ComposeInput& in, std::vector<Part>& parts) {
 
 }  // namespace
 
+void add_figure(const ComposeInput& in, const char* id, std::vector<Block>& blocks) {
+  const Figure* figure = in.figures.find(id);
+  if (figure) blocks.push_back(FigureBlock{figure->id, figure->title, figure->alt});
+}
+
 const std::vector<std::string>& part_names() {
   static const std::vector<std::string> names{"build", "quote",  "calendar",
                                               "care",  "record", "cautions"};

@@ -242,9 +242,7 @@ Part first_page(const ComposeInput& in) {
   part.blocks.push_back(std::move(facts));
   add_readings(in, part.blocks);
   add_blanks(in, part.blocks);
-  if (const Figure* elevation = in.figures.find("elevation")) {
-    part.blocks.push_back(FigureBlock{elevation->id, elevation->title, elevation->alt});
-  }
+  add_figure(in, "elevation", part.blocks);
   return part;
 }
 

@@ -205,9 +205,7 @@ Part layers_page(const ComposeInput& in) {
   part.blocks.push_back(Heading{1, w.say("layers.heading")});
   part.blocks.push_back(Heading{2, w.say("layers.order")});
   part.blocks.push_back(layers_table(in));
-  if (const Figure* section = in.figures.find("section")) {
-    part.blocks.push_back(FigureBlock{section->id, section->title, section->alt});
-  }
+  add_figure(in, "section", part.blocks);
   part.blocks.push_back(Heading{2, w.say("layers.mix-heading", {{"mix", mix_name(in)}})});
   part.blocks.push_back(mix_table(in));
   part.blocks.push_back(Paragraph{

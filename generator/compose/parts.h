@@ -19,6 +19,9 @@ std::vector<Words> taken_on_lines(const ComposeInput&);
 // How the plants were picked that the spec left open.
 void add_selections(const ComposeInput&, std::vector<Block>&);
 
+// The figure of this id, where the plan has one.
+void add_figure(const ComposeInput&, const char* id, std::vector<Block>&);
+
 // What to measure first to know the enclosure better.
 void add_readings(const ComposeInput&, std::vector<Block>&);
 

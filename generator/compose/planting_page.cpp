@@ -62,9 +62,7 @@ Part planting_page(const ComposeInput& in) {
   const Wording& w = in.wording;
   Part part{"planting", w.say("sheet.part-planting"), false, {}};
   part.blocks.push_back(Heading{1, w.say("plants.heading")});
-  if (const Figure* plan = in.figures.find("plan")) {
-    part.blocks.push_back(FigureBlock{plan->id, plan->title, plan->alt});
-  }
+  add_figure(in, "plan", part.blocks);
   part.blocks.push_back(Paragraph{plain(w.say("plants.note")), true});
   part.blocks.push_back(planting_table(in));
   add_selections(in, part.blocks);

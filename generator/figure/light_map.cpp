@@ -5,7 +5,7 @@
 
 #include "base/text.h"
 #include "figure/contours.h"
-#include "figure/dimension.h"
+#include "figure/dimensioned.h"
 #include "figure/hatch.h"
 #include "figure/light_plane.h"
 #include "figure/opening.h"
@@ -264,11 +264,8 @@ Drawing lamps(const Trial& t) {
 Marks dimensions(const Trial& t) {
   const Tank& k = t.tank;
   const Dimensioner by{t.in.type, t.size.dimension};
-  const auto measured = [&](double length) {
-    return Measured{0, length, dimension_text({length * k.scale}, t.in.wording.units())};
-  };
-  Marks out = by.level(measured(k.width), {-k.wall - level_line, -k.wall});
-  add(out, by.upright({measured(k.height)}, {-k.wall - side_line, -k.wall}));
+  Marks out = by.level(measured(k, 0, k.width), {-k.wall - level_line, -k.wall});
+  add(out, by.upright({measured(k, 0, k.height)}, {-k.wall - side_line, -k.wall}));
   return out;
 }
 

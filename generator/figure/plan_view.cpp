@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "figure/dimension.h"
+#include "figure/dimensioned.h"
 #include "figure/floor.h"
 #include "figure/legend.h"
 #include "figure/plants.h"
@@ -15,7 +15,7 @@ namespace loamsheet {
 namespace {
 
 // mm on paper.
-constexpr double level_line = 5.5;  // from the floor's outermost mark to the width's line
+constexpr double width_line = 5.5;  // from the floor's outermost mark to the width's line
 constexpr double side_line = 5.0;
 constexpr double column_gap = 2.0;  // from the floor to the column of names
 constexpr double fan = 6.5;
@@ -30,11 +30,6 @@ struct Trial {
   Naming naming;
   Planted plants;
 };
-
-Measured measured(const Trial& t, double from, double to) {
-  const Millimetres real{(to - from) * t.tank.scale};
-  return {from, to, dimension_text(real, t.in.wording.units())};
-}
 
 void join(Drawing& to, Drawing more) {
   add(to.marks, std::move(more.marks));
@@ -64,9 +59,9 @@ Mark front_mark(const Trial& t, double line) {
 Marks dimensions(const Trial& t, const Box& drawn) {
   const Tank& k = t.tank;
   const Dimensioner by{t.in.type, t.size.dimension};
-  const double line = drawn.bottom - level_line;
-  Marks out = by.level(measured(t, 0, k.width), {line, drawn.bottom});
-  add(out, by.upright({measured(t, 0, k.depth)}, {drawn.left - side_line, drawn.left}));
+  const double line = drawn.bottom - width_line;
+  Marks out = by.level(measured(k, 0, k.width), {line, drawn.bottom});
+  add(out, by.upright({measured(k, 0, k.depth)}, {drawn.left - side_line, drawn.left}));
   out.push_back(front_mark(t, line));
   return out;
 }
@@ -114,7 +109,7 @@ Marks names(const Trial& t, std::vector<Target> targets, const Box& drawn, doubl
   column.edge = drawn.right + column_gap;
   column.left = column.edge + fan;
   column.width = std::clamp(t.in.room_width + left - column.left, 24.0, 44.0);
-  column.limits = {drawn.bottom - level_line, std::max(drawn.top, drawn.bottom + 40)};
+  column.limits = {drawn.bottom - width_line, std::max(drawn.top, drawn.bottom + 40)};
   return place_labels(t.in.type, t.size, std::move(targets), column);
 }
 

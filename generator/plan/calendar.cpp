@@ -67,10 +67,9 @@ class Planner {
 
   // A mist tank is filled as often as it wants it, and before the water in it is stale.
   CareRule as_lasting(CareRule rule) const {
-    if (rule.amount != "fill-every" || !plan_.upkeep || !plan_.upkeep->fill_every) return rule;
-    const int lasts = static_cast<int>(*plan_.upkeep->fill_every);
-    rule.every = std::clamp(lasts, 1, constants::stale_after);
-    rule.on = rule.every;
+    if (rule.amount != "fill-every" || !plan_.upkeep) return rule;
+    const std::optional<int> lasts = tank_lasts(*plan_.upkeep);
+    if (lasts) rule.on = rule.every = std::min(*lasts, constants::stale_after);
     return rule;
   }
 

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 #include "plan/calendar.h"
@@ -74,10 +73,9 @@ bool substrate(const Wanted& w) {
   return w.show("volume", std::optional(w.plan.layers.substrate.blend));
 }
 
-// In whole days that it surely lasts.
 bool fill_every(const Wanted& w) {
-  std::optional<double> days = w.plan.upkeep ? w.plan.upkeep->fill_every : std::nullopt;
-  if (days) days = std::max(1.0, std::floor(*days));
+  std::optional<double> days;
+  if (w.plan.upkeep) days = tank_lasts(*w.plan.upkeep);
   return w.show("days", days);
 }
 

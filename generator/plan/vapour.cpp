@@ -29,27 +29,27 @@ double vapour_density(Celsius t, Fraction humidity) {
   return saturation_pressure(t) * 1000 * humidity.v / (gas_vapour * (t.v + kelvin));
 }
 
-MoistAir moist_air(Celsius t, Fraction humidity) {
-  const double vapour = saturation_pressure(t) * 1000 * humidity.v;
+namespace {
+
+// Air that holds vapour of this pressure, Pa.
+MoistAir holding(Celsius t, double vapour) {
   return {(pressure - vapour) / (gas_dry_air * (t.v + kelvin)),
           gas_dry_air / gas_vapour * vapour / (pressure - vapour)};
 }
-
-namespace {
 
 // Air over a water surface. What it is is worked out once: a surface that cools itself is tried at
 // many temperatures.
 class AirOver {
  public:
   AirOver(Celsius air, Fraction humidity)
-      : vapour_(saturation_pressure(air) * 1000 * humidity.v), air_(moist_air(air, humidity)) {}
+      : vapour_(saturation_pressure(air) * 1000 * humidity.v), air_(holding(air, vapour_)) {}
 
   double takes_from(Celsius water) const {
     const double at_water = saturation_pressure(water) * 1000;
-    const double density = (pressure - at_water) / (gas_dry_air * (water.v + kelvin));
-    const double ratio = gas_dry_air / gas_vapour * at_water / (pressure - at_water);
-    const double rising = 35 * density * std::cbrt(std::max(0.0, air_.density - density)) *
-                          (ratio - air_.ratio);
+    const MoistAir wet = holding(water, at_water);
+    const double rising = 35 * wet.density *
+                          std::cbrt(std::max(0.0, air_.density - wet.density)) *
+                          (wet.ratio - air_.ratio);
     return std::max(rising, 0.00005 * (at_water - vapour_));
   }
 
@@ -59,6 +59,10 @@ class AirOver {
 };
 
 }  // namespace
+
+MoistAir moist_air(Celsius t, Fraction humidity) {
+  return holding(t, saturation_pressure(t) * 1000 * humidity.v);
+}
 
 double evaporation(const Surface& s) {
   return AirOver(s.air, s.humidity).takes_from(s.water);

@@ -170,6 +170,11 @@ Litres mist_a_day(const std::vector<WaterDay>& days) {
 
 }  // namespace
 
+std::optional<int> tank_lasts(const UpkeepPlan& plan) {
+  if (!plan.fill_every) return std::nullopt;
+  return std::max(1, static_cast<int>(*plan.fill_every));
+}
+
 int last_day(const Build& build, int ready_days) {
   return std::max({constants::days_followed, build.calendar_days.value_or(0), ready_days});
 }

@@ -34,6 +34,9 @@ struct UpkeepPlan {
   std::optional<int> flush_every;  // days in which salts gather where nothing drains away
 };
 
+// Whole days that a full mist tank surely lasts, at least one. Nothing where none has to be filled.
+std::optional<int> tank_lasts(const UpkeepPlan&);
+
 // The last day that is followed: through the calendar, and at least to the animal's day.
 int last_day(const Build&, int ready_days);
 

@@ -1,5 +1,5 @@
-// Two libraries read YAML: libyaml in a tenth of the time, and yaml-cpp, which says what is wrong,
-// where anything is.
+// Two libraries read YAML: libyaml in a seventh of the instructions, and yaml-cpp, which says what
+// is wrong, where anything is.
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>

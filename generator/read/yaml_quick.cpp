@@ -111,7 +111,7 @@ std::optional<Raw> read_quickly(const SourceText& source, const std::string& pre
   } catch (const Stop&) {
     return std::nullopt;
   }
-  if (!builder.problems().take().empty()) return std::nullopt;
+  if (builder.problems().failed()) return std::nullopt;
   return builder.take_root();
 }
 
