@@ -183,15 +183,6 @@ void Box::add(const Box& b) {
   add(Point{b.right, b.top});
 }
 
-bool Box::contains(Point p, double slack) const {
-  return p.x >= left - slack && p.x <= right + slack && p.y >= bottom - slack && p.y <= top + slack;
-}
-
-bool Box::overlaps(const Box& o, double slack) const {
-  return left < o.right + slack && o.left < right + slack && bottom < o.top + slack &&
-         o.bottom < top + slack;
-}
-
 Region rectangle(Millimetres width, Millimetres depth) {
   return {{{{0, 0}}, {{width.v, 0}}, {{width.v, depth.v}}, {{0, depth.v}}}};
 }

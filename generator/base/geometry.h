@@ -21,8 +21,14 @@ struct Box {
   bool empty() const { return left > right; }
   double width() const { return empty() ? 0 : right - left; }
   double height() const { return empty() ? 0 : top - bottom; }
-  bool contains(Point, double slack = 0) const;
-  bool overlaps(const Box&, double slack = 0) const;
+  bool contains(Point p, double slack = 0) const {
+    return p.x >= left - slack && p.x <= right + slack && p.y >= bottom - slack &&
+           p.y <= top + slack;
+  }
+  bool overlaps(const Box& o, double slack = 0) const {
+    return left < o.right + slack && o.left < right + slack && bottom < o.top + slack &&
+           o.bottom < top + slack;
+  }
 };
 
 // A corner of a region and the shape of the edge that leaves it: bulge 0 is straight, otherwise

@@ -30,9 +30,22 @@ LampPath::LampPath(const Enclosure& tank) : top_(tank.height.v), cover_(cover_fo
   }
 }
 
+std::optional<double> LampPath::light(const Box& part, double height, const Position& to) const {
+  if (height <= top_ || to.z >= top_) return 1;
+  const Point a = crossing(top_, {part.left, part.bottom, height}, to);
+  const Point b = crossing(top_, {part.right, part.top, height}, to);
+  for (const Mesh& mesh : meshes_) {
+    if (!mesh.over || !mesh.over->overlaps({a.x, a.y, b.x, b.y})) continue;
+    if (!mesh.over->contains(a) || !mesh.over->contains(b)) return std::nullopt;
+  }
+  return through(a, cover_);
+}
+
 double LampPath::through(const Position& from, const Position& to, double cover) const {
-  if (from.z <= top_ || to.z >= top_) return 1;
-  const Point at = crossing(top_, from, to);
+  return from.z <= top_ || to.z >= top_ ? 1 : through(crossing(top_, from, to), cover);
+}
+
+double LampPath::through(Point at, double cover) const {
   double shut = 1, open = 0;
   for (const Mesh& mesh : meshes_) {
     if (mesh.over && !mesh.over->contains(at)) continue;

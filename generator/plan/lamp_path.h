@@ -15,6 +15,8 @@ class LampPath {
  public:
   explicit LampPath(const Enclosure&);
   double light(const Position& from, const Position& to) const { return through(from, to, cover_); }
+  // The share for all of a level part of a lamp at this height; nothing where it differs.
+  std::optional<double> light(const Box& part, double height, const Position& to) const;
   double uv(const Position& from, const Position& to) const { return through(from, to, 0); }
 
  private:
@@ -25,6 +27,7 @@ class LampPath {
     double met, open;
   };
   double through(const Position& from, const Position& to, double cover) const;
+  double through(Point of_top, double cover) const;
 
   double top_, cover_;
   std::vector<Mesh> meshes_;

@@ -8,6 +8,7 @@
 #include "plan/climate_constants.h"
 #include "plan/light.h"
 #include "plan/light_constants.h"
+#include "plan/screen.h"
 
 namespace loamsheet {
 namespace {
@@ -19,34 +20,78 @@ constexpr int panel_parts = 4;  // of a panel, along each side
 constexpr double mm_per_m = 1000;
 constexpr double mol_in_hour = 0.0036;  // of 1 umol a second
 
+Space around(const Crown& c) {
+  return {{c.middle.x - c.radius, c.middle.y - c.radius, c.middle.z - c.half_height},
+          {c.middle.x + c.radius, c.middle.y + c.radius, c.middle.z + c.half_height}};
+}
+
+// What may stand between a place and the lamps over it.
+class Between {
+ public:
+  Between(const std::vector<Solid>& solids, const std::vector<Crown>& crowns, const Position& to) {
+    screens_.reserve(solids.size());
+    for (const Solid& s : solids) {
+      if (s.around.high.z > to.z && !holds(s, to)) screens_.emplace_back(s, to);
+    }
+    for (const Crown& c : crowns) {
+      if (c.casts) crowns_.emplace_back(&c, slopes_to(around(c), to));
+    }
+  }
+
+  // From here on only what may hide ways of these slopes.
+  void look(const Box& slopes) {
+    screens.clear(), crowns.clear();
+    for (const Screen& s : screens_) {
+      if (s.may_hide(slopes)) screens.push_back(&s);
+    }
+    for (const auto& [crown, hides] : crowns_) {
+      if (hides.overlaps(slopes)) crowns.push_back(crown);
+    }
+  }
+
+  bool is_hidden(const Position& way) const {
+    for (const Screen* s : screens) {
+      if (s->hides(way)) return true;
+    }
+    return false;
+  }
+
+  std::vector<const Screen*> screens;
+  std::vector<const Crown*> crowns;
+
+ private:
+  std::vector<Screen> screens_;
+  std::vector<std::pair<const Crown*, Box>> crowns_;
+};
+
 // A lamp as seen from the place it lights, in metres, with what may stand between.
 struct View {
   const LampPath& path;
   const Lamp& lamp;
   const Position& to;
   double x, y, down;  // of the lamp's middle, seen from the place
-  std::vector<const Solid*> solids = {};
-  std::vector<const Crown*> crowns = {};
+  const Between& between;
+  std::optional<double> through;  // the top, if that is the same for all of the lamp
+
+  bool is_open() const { return through && between.screens.empty() && between.crowns.empty(); }
+  int parts(int otherwise) const { return is_open() ? 1 : otherwise; }
 
   // What arrives from a point of the lamp at these offsets from its middle.
   double open(double along, double across) const {
-    const Position from{lamp.at.x + along * mm_per_m, lamp.at.y + across * mm_per_m, lamp.at.z};
-    const Space way = space_of(from, to);
-    const auto between = [&](const Solid* s) {
-      return s->around.meets(way) && blocks(*s, from, to);
-    };
-    double left = path.light(from, to);
-    const bool shadow = std::any_of(solids.begin(), solids.end(), between);
-    if (shadow) left *= constants::scattered_into_shadow;
-    for (const Crown* c : crowns) left *= light_left(to, *c, from);
+    const Position way{(x + along) * mm_per_m, (y + across) * mm_per_m, down * mm_per_m};
+    const Position from{to.x + way.x, to.y + way.y, lamp.at.z};
+    double left = through ? *through : path.light(from, to);
+    if (between.is_hidden(way)) left *= constants::scattered_into_shadow;
+    for (const Crown* c : between.crowns) left *= light_left(to, *c, from);
     return left;
   }
 };
 
 double from_line(const View& v) {
-  const double length = v.lamp.length.v / mm_per_m, part = length / line_parts;
+  const int parts = v.parts(line_parts);
+  const double length = v.lamp.length.v / mm_per_m, part = length / parts;
   double sum = 0, before = line_factor(v.x - length / 2, v.y, v.down);
-  for (int i = 0; i < line_parts; ++i) {
+  for (int i = 0; i < parts; ++i) {
     const double end = (i + 1) * part - length / 2;
     const double here = line_factor(v.x + end, v.y, v.down);
     sum += (here - before) * v.open(end - part / 2, 0);
@@ -59,10 +104,11 @@ using Corners = std::array<std::array<double, panel_parts + 1>, panel_parts + 1>
 
 Corners panel_corners(const View& v, double length, double width) {
   Corners corners;
-  for (int i = 0; i <= panel_parts; ++i) {
-    for (int j = 0; j <= panel_parts; ++j) {
-      corners[i][j] = corner_factor(v.x + length * (double(i) / panel_parts - 0.5),
-                                    v.y + width * (double(j) / panel_parts - 0.5), v.down);
+  const double parts = v.parts(panel_parts);
+  for (int i = 0; i <= parts; ++i) {
+    for (int j = 0; j <= parts; ++j) {
+      corners[i][j] = corner_factor(v.x + length * (i / parts - 0.5),
+                                    v.y + width * (j / parts - 0.5), v.down);
     }
   }
   return corners;
@@ -71,12 +117,13 @@ Corners panel_corners(const View& v, double length, double width) {
 double from_panel(const View& v) {
   const double length = v.lamp.length.v / mm_per_m, width = v.lamp.width.v / mm_per_m;
   const Corners f = panel_corners(v, length, width);
+  const int parts = v.parts(panel_parts);
   double sum = 0;
-  for (int i = 0; i < panel_parts; ++i) {
-    for (int j = 0; j < panel_parts; ++j) {
+  for (int i = 0; i < parts; ++i) {
+    for (int j = 0; j < parts; ++j) {
       const double part = f[i + 1][j + 1] - f[i][j + 1] - f[i + 1][j] + f[i][j];
-      sum += part * v.open(length * ((i + 0.5) / panel_parts - 0.5),
-                           width * ((j + 0.5) / panel_parts - 0.5));
+      sum += part * v.open(length * ((i + 0.5) / parts - 0.5),
+                           width * ((j + 0.5) / parts - 0.5));
     }
   }
   return v.lamp.flux / (length * width) * sum;
@@ -94,21 +141,18 @@ bool is_bar(const Lamp& lamp) {
   return lamp.kind == Lamp::Kind::bar || lamp.kind == Lamp::Kind::uv_bar;
 }
 
-// All ways from a lamp to a place.
-Space ways(const Lamp& lamp, const Position& to) {
+// What of a level plane a lamp shines from.
+Box shining(const Lamp& lamp) {
   const bool panel = lamp.kind == Lamp::Kind::panel;
-  const double x = is_bar(lamp) || panel ? lamp.length.v / 2 : 0, y = panel ? lamp.width.v / 2 : 0;
-  Space space = space_of(lamp.at, to);
-  space.low.x = std::min(space.low.x, lamp.at.x - x);
-  space.high.x = std::max(space.high.x, lamp.at.x + x);
-  space.low.y = std::min(space.low.y, lamp.at.y - y);
-  space.high.y = std::max(space.high.y, lamp.at.y + y);
-  return space;
+  const double along = is_bar(lamp) || panel ? lamp.length.v / 2 : 0;
+  const double across = panel ? lamp.width.v / 2 : 0;
+  return {lamp.at.x - along, lamp.at.y - across, lamp.at.x + along, lamp.at.y + across};
 }
 
-Space around(const Crown& c) {
-  return {{c.middle.x - c.radius, c.middle.y - c.radius, c.middle.z - c.half_height},
-          {c.middle.x + c.radius, c.middle.y + c.radius, c.middle.z + c.half_height}};
+// The slopes of all ways from a place up to a level box.
+Box slopes_to(const Box& box, double up, const Position& from) {
+  return {(box.left - from.x) / up, (box.bottom - from.y) / up, (box.right - from.x) / up,
+          (box.top - from.y) / up};
 }
 
 double illuminance(const View& view) {
@@ -131,17 +175,14 @@ LightField LightField::under(std::vector<Lamp> lamps) const {
 
 LightAt LightField::at(const Position& to, const std::vector<Crown>& crowns) const {
   LightAt light;
+  Between between(solids_, crowns, to);
   for (const Lamp& lamp : lamps_) {
-    const double down = (lamp.at.z - to.z) / mm_per_m;
-    if (down <= 0 || lamp.flux <= 0) continue;
-    View view{path_, lamp, to, (lamp.at.x - to.x) / mm_per_m, (lamp.at.y - to.y) / mm_per_m, down};
-    const Space space = ways(lamp, to);
-    for (const Solid& s : solids_) {
-      if (s.around.meets(space) && !holds(s, to)) view.solids.push_back(&s);
-    }
-    for (const Crown& c : crowns) {
-      if (c.casts && around(c).meets(space)) view.crowns.push_back(&c);
-    }
+    const double up = lamp.at.z - to.z;
+    if (up <= 0 || lamp.flux <= 0) continue;
+    const Box shines = shining(lamp);
+    between.look(slopes_to(shines, up, to));
+    const View view{path_, lamp, to, (lamp.at.x - to.x) / mm_per_m, (lamp.at.y - to.y) / mm_per_m,
+                    up / mm_per_m, between, path_.light(shines, lamp.at.z, to)};
     const double ppfd = illuminance(view) * lamp.photons_per_lux;
     light.ppfd += ppfd;
     light.dli += ppfd * lamp.hours * mol_in_hour;

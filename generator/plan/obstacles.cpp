@@ -9,7 +9,7 @@
 namespace loamsheet {
 namespace {
 
-constexpr double skin = 0.5, surface = 1;  // mm
+constexpr double least = 0.5, surface = 1;  // mm: half a side; what counts as touching
 constexpr double board = 10;               // mm: a ledge whose height is not stated
 
 double ground_at(const Build& build, const Profile& layers, double y) {
@@ -39,10 +39,11 @@ Solid rod_of(const Furnishing& f) {
   Solid rod;
   rod.rod = true;
   rod.from = f.from, rod.to = f.to, rod.radius = f.diameter.v / 2;
-  rod.around = space_of(f.from, f.to);
+  const auto [left, right] = std::minmax(f.from.x, f.to.x);
+  const auto [front, back] = std::minmax(f.from.y, f.to.y);
+  const auto [low, high] = std::minmax(f.from.z, f.to.z);
   const double r = rod.radius;
-  Position &low = rod.around.low, &high = rod.around.high;
-  low = {low.x - r, low.y - r, low.z - r}, high = {high.x + r, high.y + r, high.z + r};
+  rod.around = {{left - r, front - r, low - r}, {right + r, back + r, high + r}};
   return rod;
 }
 
@@ -62,56 +63,17 @@ Solid box_of(const Build& build, const Profile& layers, const Furnishing& f) {
   return box;
 }
 
-// As seen from the middle of a box, along its own sides.
-Position seen_from(const Solid& box, const Position& p) {
-  const double x = p.x - box.middle.x, y = p.y - box.middle.y;
-  return {x * box.cosine + y * box.sine, y * box.cosine - x * box.sine, p.z - box.middle.z};
-}
-
-bool box_blocks(const Solid& box, const Position& from, const Position& to) {
-  const Position a = seen_from(box, from), b = seen_from(box, to);
-  const double start[] = {a.x, a.y, a.z}, end[] = {b.x, b.y, b.z};
-  double enters = 0, leaves = 1;
-  for (int axis = 0; axis < 3; ++axis) {
-    const double way = end[axis] - start[axis], half = box.half[axis] - skin;
-    if (std::fabs(way) < 1e-9) {
-      if (std::fabs(start[axis]) >= half) return false;
-      continue;
-    }
-    const double one = (-half - start[axis]) / way, other = (half - start[axis]) / way;
-    enters = std::max(enters, std::min(one, other));
-    leaves = std::min(leaves, std::max(one, other));
-  }
-  return leaves > enters;
-}
-
-Position minus(const Position& a, const Position& b) {
-  return {a.x - b.x, a.y - b.y, a.z - b.z};
-}
-
-double dot(const Position& a, const Position& b) {
-  return a.x * b.x + a.y * b.y + a.z * b.z;
-}
-
 double share(double v) {
   return std::clamp(v, 0.0, 1.0);
 }
 
-// The square of the least distance between two straight ways (Ericson 2005, Real-Time Collision
-// Detection, 5.1.9, from memory; proved by trying points).
-double nearest_square(const Solid& rod, const Position& from, const Position& to) {
-  const Position u = minus(rod.to, rod.from), v = minus(to, from), w = minus(rod.from, from);
-  const double a = dot(u, u), b = dot(u, v), c = dot(v, v), d = dot(u, w), e = dot(v, w);
-  const double below = a * c - b * b;
-  double s = below > 1e-9 ? share((b * e - c * d) / below) : 0;
-  const double t = c > 0 ? share((b * s + e) / c) : 0;
-  if (a > 0) s = share((b * t - d) / a);
-  const Position gap{w.x + s * u.x - t * v.x, w.y + s * u.y - t * v.y, w.z + s * u.z - t * v.z};
-  return dot(gap, gap);
-}
-
-bool reaches(double distance_square, double radius) {
-  return radius > 0 && distance_square < radius * radius;
+double from_axis_square(const Solid& rod, const Position& p) {
+  const double x = rod.to.x - rod.from.x, y = rod.to.y - rod.from.y, z = rod.to.z - rod.from.z;
+  const double dx = p.x - rod.from.x, dy = p.y - rod.from.y, dz = p.z - rod.from.z;
+  const double square = x * x + y * y + z * z;
+  const double t = square > 0 ? share((dx * x + dy * y + dz * z) / square) : 0;
+  const double gx = dx - t * x, gy = dy - t * y, gz = dz - t * z;
+  return gx * gx + gy * gy + gz * gz;
 }
 
 // The top of a solid over a place, where it lies over it.
@@ -130,16 +92,6 @@ std::optional<double> top_at(const Solid& s, Point p) {
 
 }  // namespace
 
-bool Space::meets(const Space& o) const {
-  return low.x <= o.high.x && o.low.x <= high.x && low.y <= o.high.y && o.low.y <= high.y &&
-         low.z <= o.high.z && o.low.z <= high.z;
-}
-
-Space space_of(const Position& a, const Position& b) {
-  return {{std::min(a.x, b.x), std::min(a.y, b.y), std::min(a.z, b.z)},
-          {std::max(a.x, b.x), std::max(a.y, b.y), std::max(a.z, b.z)}};
-}
-
 std::vector<Solid> solids_in(const Build& build) {
   const Profile layers = profile(build);
   std::vector<Solid> all;
@@ -150,21 +102,21 @@ std::vector<Solid> solids_in(const Build& build) {
       continue;
     }
     const Solid box = box_of(build, layers, f);
-    if (std::min({box.half[0], box.half[1], box.half[2]}) > skin) all.push_back(box);
+    if (std::min({box.half[0], box.half[1], box.half[2]}) > least) all.push_back(box);
   }
   return all;
 }
 
+Position seen_from(const Solid& box, const Position& p) {
+  const double x = p.x - box.middle.x, y = p.y - box.middle.y;
+  return {x * box.cosine + y * box.sine, y * box.cosine - x * box.sine, p.z - box.middle.z};
+}
+
 bool holds(const Solid& s, const Position& p) {
-  if (s.rod) return reaches(nearest_square(s, p, p), s.radius + surface);
+  if (s.rod) return from_axis_square(s, p) <= (s.radius + surface) * (s.radius + surface);
   const Position in = seen_from(s, p);
   return std::fabs(in.x) <= s.half[0] + surface && std::fabs(in.y) <= s.half[1] + surface &&
          std::fabs(in.z) <= s.half[2] + surface;
-}
-
-bool blocks(const Solid& s, const Position& from, const Position& to) {
-  if (s.rod) return reaches(nearest_square(s, from, to), s.radius - skin);
-  return box_blocks(s, from, to);
 }
 
 Millimetres resting_height(const Build& build, const std::vector<Solid>& solids, Point p) {

@@ -9,9 +9,7 @@ namespace loamsheet {
 // An upright box of space, millimetres.
 struct Space {
   Position low, high;
-  bool meets(const Space&) const;
 };
-Space space_of(const Position&, const Position&);
 
 // A box that stands upright and may be turned, or a rod.
 struct Solid {
@@ -30,8 +28,8 @@ std::vector<Solid> solids_in(const Build&);
 // Whether a place lies in a solid or on its surface, to a millimetre.
 bool holds(const Solid&, const Position&);
 
-// Whether the straight way between two places leads through a solid, more than skin deep.
-bool blocks(const Solid&, const Position& from, const Position& to);
+// A place as seen from the middle of a box, along its own sides.
+Position seen_from(const Solid& box, const Position&);
 
 // The height of what one would rest on at a place seen from above: the top of a solid there, or the
 // ground.

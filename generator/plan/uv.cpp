@@ -4,6 +4,7 @@
 
 #include "plan/climate.h"
 #include "plan/light.h"
+#include "plan/screen.h"
 #include "plan/uv_field.h"
 
 namespace loamsheet {
@@ -56,7 +57,8 @@ UvField UvField::under(std::vector<Lamp> lamps) const {
 double UvField::from_lamp(const Lamp& lamp, const Position& at) const {
   const Position from = nearest_point(lamp, at);
   if (lamp.uv_index.empty() || from.z <= at.z) return 0;
-  const auto between = [&](const Solid& s) { return blocks(s, from, at) && !holds(s, at); };
+  const Position way{from.x - at.x, from.y - at.y, from.z - at.z};
+  const auto between = [&](const Solid& s) { return Screen(s, at).hides(way) && !holds(s, at); };
   if (std::any_of(solids_.begin(), solids_.end(), between)) return 0;
   const double distance = std::hypot(from.x - at.x, from.y - at.y, from.z - at.z);
   const double cosine = (from.z - at.z) / distance;
