@@ -30,13 +30,24 @@ Edge edge_of(const Vertex& v, Point b) {
   return e;
 }
 
-std::vector<Edge> edges(const Region& r) {
-  std::vector<Edge> out;
-  for (size_t i = 0; i < r.corners.size(); ++i) {
-    out.push_back(edge_of(r.corners[i], r.corners[(i + 1) % r.corners.size()].at));
-  }
-  return out;
-}
+// The edges of a region one after another, each made when it is looked at.
+class Edges {
+ public:
+  explicit Edges(const Region& r) : corners_(r.corners) {}
+
+  struct At {
+    const std::vector<Vertex>& corners;
+    size_t i;
+    Edge operator*() const { return edge_of(corners[i], corners[(i + 1) % corners.size()].at); }
+    At& operator++() { return ++i, *this; }
+    bool operator!=(const At& other) const { return i != other.i; }
+  };
+  At begin() const { return {corners_, 0}; }
+  At end() const { return {corners_, corners_.size()}; }
+
+ private:
+  const std::vector<Vertex>& corners_;
+};
 
 Point on(const Edge& e, double t) {  // t from 0 at a to 1 at b
   if (e.bulge == 0) return {e.a.x + (e.b.x - e.a.x) * t, e.a.y + (e.b.y - e.a.y) * t};
@@ -76,7 +87,7 @@ Moments curved(const Edge& e) {
 
 Moments moments(const Region& r) {
   Moments sum;
-  for (const Edge& e : edges(r)) sum += e.bulge == 0 ? straight(e) : curved(e);
+  for (const Edge& e : Edges(r)) sum += e.bulge == 0 ? straight(e) : curved(e);
   return sum;
 }
 
@@ -134,7 +145,7 @@ void drop_repeated_ends(Region& r) {
 
 Region clipped(const Region& r, const Half& half) {
   Region out;
-  for (const Edge& e : edges(r)) {
+  for (const Edge& e : Edges(r)) {
     double from = 0;
     for (double t : crossings(e, half.axis, half.limit)) {
       keep_piece(e, from, t, half, out);
@@ -237,7 +248,7 @@ SquareMetres area(const Region& r) {
 
 Millimetres perimeter(const Region& r) {
   double sum = 0;
-  for (const Edge& e : edges(r)) {
+  for (const Edge& e : Edges(r)) {
     sum += e.bulge == 0 ? std::hypot(e.b.x - e.a.x, e.b.y - e.a.y) : e.radius * std::fabs(e.turn);
   }
   return {sum};
@@ -250,7 +261,7 @@ Point centroid(const Region& r) {
 
 Box extent(const Region& r) {
   Box box;
-  for (const Edge& e : edges(r)) {
+  for (const Edge& e : Edges(r)) {
     box.add(e.a);
     for (int quarter = -8; e.bulge != 0 && quarter <= 8; ++quarter) {
       const double t = (quarter * pi / 2 - e.from) / e.turn;
@@ -265,7 +276,7 @@ bool contains(const Region& r, Point p) {
   if (!reach) return false;
   if (p.y < reach->low.v || p.y > reach->high.v) return false;
   int above = 0;
-  for (const Edge& e : edges(r)) {
+  for (const Edge& e : Edges(r)) {
     // A hair to the right, so that a corner on the line is not counted twice.
     for (double t : crossings(e, &Point::x, p.x + 1e-9)) above += on(e, t).y > p.y ? 1 : 0;
   }
@@ -284,7 +295,7 @@ Region right_of(const Region& r, double limit) {
 
 std::vector<Point> outline(const Region& r, double sag) {
   std::vector<Point> points;
-  for (const Edge& e : edges(r)) {
+  for (const Edge& e : Edges(r)) {
     int steps = 1;
     if (e.bulge != 0) {
       const double step = 2 * std::acos(std::max(0.0, 1 - sag / e.radius));
@@ -297,7 +308,7 @@ std::vector<Point> outline(const Region& r, double sag) {
 
 std::optional<Range<Millimetres>> reach_at(const Region& r, double x) {
   Box box;
-  for (const Edge& e : edges(r)) {
+  for (const Edge& e : Edges(r)) {
     if (e.a.x == x) box.add(e.a);
     for (double t : crossings(e, &Point::x, x)) box.add(on(e, t));
   }

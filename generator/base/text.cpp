@@ -60,8 +60,14 @@ std::pair<char32_t, int> front(std::string_view bytes) {
   return bad ? std::pair<char32_t, int>{0, 0} : std::pair<char32_t, int>{c, s.length};
 }
 
+// Most text is, and needs no decoding there.
+bool is_ascii(char c) {
+  return static_cast<unsigned char>(c) < 0x80;
+}
+
 // The bytes of the code point at the front; an invalid byte stands for itself.
 size_t front_length(std::string_view bytes) {
+  if (is_ascii(bytes[0])) return 1;
   return static_cast<size_t>(std::max(1, front(bytes).second));
 }
 
@@ -117,7 +123,7 @@ std::string visible(std::string_view utf8) {
 
 std::optional<size_t> invalid_utf8(std::string_view bytes) {
   for (size_t at = 0; at < bytes.size();) {
-    const int length = front(bytes.substr(at)).second;
+    const int length = is_ascii(bytes[at]) ? 1 : front(bytes.substr(at)).second;
     if (length == 0) return at;
     at += static_cast<size_t>(length);
   }
@@ -142,10 +148,15 @@ std::string utf8(char32_t c) {
 
 std::u32string decoded(std::string_view text) {
   std::u32string out;
-  while (!text.empty()) {
-    auto [c, length] = front(text);
+  out.reserve(text.size());
+  for (size_t at = 0; at < text.size();) {
+    if (is_ascii(text[at])) {
+      out += static_cast<unsigned char>(text[at++]);
+      continue;
+    }
+    const auto [c, length] = front(text.substr(at));
     out += length == 0 ? U'\uFFFD' : c;
-    text.remove_prefix(front_length(text));
+    at += static_cast<size_t>(std::max(1, length));
   }
   return out;
 }

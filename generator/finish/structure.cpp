@@ -54,6 +54,7 @@ class Tree {
   const Content& content_;
   std::vector<Object> elements_;
   std::vector<std::vector<Object>> kids_;  // of each element
+  std::map<std::pair<std::string, int>, Object> cells_;
 
   void add_element(const Tag& tag, Object root) {
     if (tag.parent >= static_cast<int>(elements_.size())) {
@@ -62,8 +63,14 @@ class Tree {
     Dictionary entries{{"/S", Object::newName("/" + tag.role)},
                        {"/P", tag.parent < 0 ? root : elements_[tag.parent]}};
     if (!tag.alt.empty()) entries["/Alt"] = Object::newUnicodeString(tag.alt);
-    if (!tag.scope.empty() || tag.columns > 1) entries["/A"] = cell(tag);
+    if (!tag.scope.empty() || tag.columns > 1) entries["/A"] = shared_cell(tag);
     elements_.push_back(pdf_.makeIndirectObject(Object::newDictionary(entries)));
+  }
+
+  Object shared_cell(const Tag& tag) {
+    Object& shared = cells_[{tag.scope, tag.columns}];
+    if (!shared.isInitialized()) shared = pdf_.makeIndirectObject(cell(tag));
+    return shared;
   }
 
   // Hangs marked content on its elements and enters both in the parent tree.

@@ -89,29 +89,26 @@ Outcome<Paged> paged(const Planned& p, const SheetOptions& options, const Sketch
   return {Paged{std::move(*sheet), std::move(*pages)}, sink.take()};
 }
 
+// What is made beside the pages, in one go: they keep the other core busy.
+struct Beside {
+  Outcome<std::string> figures, calendar;
+  std::string numbers;
+};
+
+Beside beside(const Planned& p, const SheetOptions& options, const Sketched& sketch,
+              long long stamp) {
+  const Shown shown(p.build, p.plan, options.customer_copy);
+  return {draw_pdf(sketch.figures, sketch.type),
+          make_calendar(p.build, p.plan, p.wording, stamp),
+          numbers_json({shown.build(), shown.plan(), p.wording})};
+}
+
 // Everything that a finished document is put together from.
 struct Painted {
   Sketched sketch;
   Paged sheet;
   std::string pages, figures;  // documents
 };
-
-// Figures are drawn while the pages are written and painted: neither needs the other.
-Outcome<Painted> painted(World& world, const Planned& p, const SheetOptions& options) {
-  Sink sink;
-  auto sketch = taken(sketched(world, p), sink);
-  if (!sketch) return {std::nullopt, sink.take()};
-  auto drawing =
-      std::async(std::launch::async, [&] { return draw_pdf(sketch->figures, sketch->type); });
-  auto sheet = taken(paged(p, options, *sketch), sink);
-  if (!sheet) return {std::nullopt, sink.take()};
-  auto pages = taken(paint(sheet->pages, sketch->type), sink);
-  auto figures = taken(drawing.get(), sink);
-  if (!pages || !figures) return {std::nullopt, sink.take()};
-  return {
-      Painted{std::move(*sketch), std::move(*sheet), std::move(*pages), std::move(*figures)},
-      sink.take()};
-}
 
 Outcome<std::string> bound(World& world, const Planned& p, const SheetOptions& options,
                            Painted parts, long long stamp) {
@@ -148,24 +145,28 @@ Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
                                             const SheetOptions& options) {
   Sink sink;
   const auto stamp = taken(stamp_of(world, p.build), sink);
-  if (!stamp) return {std::nullopt, sink.take()};
-  auto parts = taken(painted(world, p, options), sink);
-  if (!parts) return {std::nullopt, sink.take()};
-  // Beside the binding, which keeps one core busy; painting keeps two.
-  auto scheduling = std::async(std::launch::async, [&] {
-    const Shown shown(p.build, p.plan, options.customer_copy);
-    return std::pair{make_calendar(p.build, p.plan, p.wording, *stamp),
-                     numbers_json({shown.build(), shown.plan(), p.wording})};
-  });
-  auto pdf = taken(bound(world, p, options, std::move(*parts), *stamp), sink);
-  auto [dated, numbers] = scheduling.get();
-  auto calendar = taken(std::move(dated), sink);
-  if (!pdf || !calendar) return {std::nullopt, sink.take()};
+  auto sketch = taken(sketched(world, p), sink);
+  if (!stamp || !sketch) return {std::nullopt, sink.take()};
+  auto making =
+      std::async(std::launch::async, [&] { return beside(p, options, *sketch, *stamp); });
+  auto sheet = taken(paged(p, options, *sketch), sink);
+  if (!sheet) return {std::nullopt, sink.take()};
+  auto pages = taken(paint(sheet->pages, sketch->type), sink);
+  Beside made = making.get();
+  auto figures = taken(std::move(made.figures), sink);
+  auto calendar = taken(std::move(made.calendar), sink);
+  if (!pages || !figures || !calendar) return {std::nullopt, sink.take()};
+  auto pdf = taken(bound(world, p, options,
+                         {std::move(*sketch), std::move(*sheet), std::move(*pages),
+                          std::move(*figures)},
+                         *stamp),
+                   sink);
+  if (!pdf) return {std::nullopt, sink.take()};
   const std::string stem = file_stem(p.build, options.customer_copy);
   std::vector<OutputFile> files;
   files.push_back({stem + ".pdf", std::move(*pdf)});
   files.push_back({stem + ".ics", std::move(*calendar)});
-  files.push_back({stem + ".json", std::move(numbers)});
+  files.push_back({stem + ".json", std::move(made.numbers)});
   return {std::move(files), sink.take()};
 }
 

@@ -42,7 +42,7 @@ std::string in_small(std::string_view text) {
 Reading read_text(const Key& key, const std::string& text) {
   if (trimmed(text).empty()) return wrong("the text is empty");
   const int most = key.limits.high > 0 ? static_cast<int>(key.limits.high) : longest_text;
-  if (code_points(text) > most) {
+  if (std::ssize(text) > most && code_points(text) > most) {
     return wrong("the text is longer than " + std::to_string(most) + " characters");
   }
   if (text.find('\n') != std::string::npos) return wrong("the text has several lines");

@@ -3,6 +3,7 @@
 #include <hb-subset.h>
 
 #include "type/faces.h"
+#include "type/letter_table.h"
 
 namespace loamsheet {
 namespace {
@@ -24,20 +25,29 @@ void leave_out(hb_subset_input_t* input) {
   hb_subset_input_set_flags(input, HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_NOTDEF_OUTLINE);
 }
 
-InputPtr input_for(const std::set<char32_t>& used) {
+InputPtr input_for(const std::set<char32_t>& letters) {
   InputPtr input(hb_subset_input_create_or_fail());
   if (!input) return input;
   hb_set_t* keep = hb_subset_input_unicode_set(input.get());
-  hb_set_add(keep, U' ');
-  for (char32_t c : used) hb_set_add(keep, c);
+  for (char32_t c : letters) hb_set_add(keep, c);
   leave_out(input.get());
   return input;
+}
+
+void replace_letters(hb_face_t* cut, const std::set<char32_t>& letters) {
+  const FontPtr font(hb_font_create(cut));
+  const std::string table = letter_table(font.get(), letters);
+  const BlobPtr blob(hb_blob_create(table.data(), static_cast<unsigned>(table.size()),
+                                    HB_MEMORY_MODE_DUPLICATE, nullptr, nullptr));
+  hb_face_builder_add_table(cut, HB_TAG('c', 'm', 'a', 'p'), blob.get());
 }
 
 }  // namespace
 
 Outcome<std::string> Typefaces::cut(Face face, const std::set<char32_t>& used) const {
-  const InputPtr input = input_for(used);
+  std::set<char32_t> letters = used;
+  letters.insert(U' ');
+  const InputPtr input = input_for(letters);
   const FacePtr small(input ? hb_subset_or_fail((*impl_)[face].face.get(), input.get()) : nullptr);
   if (!small) {
     Diagnostic d;
@@ -45,6 +55,7 @@ Outcome<std::string> Typefaces::cut(Face face, const std::set<char32_t>& used) c
     d.fault = Fault::internal;
     return failure<std::string>(std::move(d));
   }
+  replace_letters(small.get(), letters);
   const BlobPtr blob(hb_face_reference_blob(small.get()));
   unsigned length = 0;
   const char* data = hb_blob_get_data(blob.get(), &length);
