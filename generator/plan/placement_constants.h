@@ -16,8 +16,9 @@ inline constexpr Millimetres door_strip{50}, mouth{80}, beside_things{20};
 // Across and deep, for a furnishing whose size is not stated. Common practice.
 inline constexpr Millimetres unsized_thing{120};
 
-// From this mature height a plant belongs at the back and the sides. Common practice.
-inline constexpr Millimetres tall_plant{200};
+// From this mature height a plant belongs at the back and the sides; one that builders set in the
+// middle ground, from the second. Common practice, and from memory.
+inline constexpr Millimetres tall_plant{200}, tall_between{450};
 
 // A plant that would spread wider than this share of the shorter side is trimmed. Common practice.
 inline constexpr double widest_share = 0.5;

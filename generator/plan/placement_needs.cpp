@@ -32,7 +32,9 @@ Habit habit_of(const Plant& plant) {
   if (habit == "moss") return Habit::moss;
   if (epiphytic(plant)) return Habit::epiphyte;
   if (is<std::string>(plant.role, "focal")) return Habit::low;
-  const bool tall = plant.height && plant.height->value.high >= constants::tall_plant;
+  const bool between = is<std::string>(plant.role, "middle");
+  const Millimetres from = between ? constants::tall_between : constants::tall_plant;
+  const bool tall = plant.height && plant.height->value.high >= from;
   const bool unknown_tall = !plant.height && (habit == "shrub" || habit == "upright");
   return tall || unknown_tall ? Habit::tall : Habit::low;
 }

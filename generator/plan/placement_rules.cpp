@@ -27,13 +27,19 @@ double to_side(const Site& site) {
   return std::abs(2 * site.across - 1);
 }
 
+// At the back, or at a side from its middle on: nothing is hidden there. The front end of a side
+// is in view.
+double out_of_view(const Site& site) {
+  return share(std::max(site.back, to_side(site) * share(2 * site.back)));
+}
+
 double climber_fit(const Site& site) {
   if (site.on == "background") return 1 - 0.5 * site.up;
   const double far = (site.support - near_support) / (far_support - near_support);
-  return 1 - 0.7 * share(far);
+  return (1 - 0.7 * share(far)) * (0.4 + 0.6 * out_of_view(site));
 }
 
-// Low and at the front, where the substrate stays damp longest.
+// Low and at the front: it hides nothing there, and nothing hides it.
 double creeper_fit(const Site& site) {
   const double low = site.kind == SiteKind::floor ? 1 : 0.6 * (1 - site.up);
   return low * (1 - 0.5 * share(site.back));
@@ -44,7 +50,7 @@ double epiphyte_fit(const Site& site) {
 }
 
 double tall_fit(const Site& site) {
-  return 0.3 + 0.7 * share(std::max(site.back, to_side(site)));
+  return 0.3 + 0.7 * out_of_view(site);
 }
 
 // Off the centre, a third of the way to a side, neither at the back nor in front.

@@ -58,8 +58,9 @@ const char* habit_name(Habit habit) {
     case Habit::trailer:
       return "trailer-hangs";
     case Habit::creeper:
-    case Habit::moss:
       return "creeper-low";
+    case Habit::moss:
+      return "moss-low";
     case Habit::epiphyte:
       return "epiphyte-raised";
     case Habit::tall:
