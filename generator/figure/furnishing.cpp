@@ -8,7 +8,7 @@ namespace {
 
 const Pen outline_pen{0.35, 0, {}};
 
-// Outlined above the height that hides it, dashed below.
+// Outlined above the height that hides it, dashed below; closed where it stands in the open.
 Marks upright_box(const Box& box, double hidden_up_to) {
   const double from = std::clamp(hidden_up_to, box.bottom, box.top);
   Marks out;
@@ -22,7 +22,7 @@ Marks upright_box(const Box& box, double hidden_up_to) {
     out.push_back(filled({box.left, from, box.right, box.top}, 1));
     out.push_back(
         Stroke{{{box.left, from}, {box.left, box.top}, {box.right, box.top}, {box.right, from}},
-               false,
+               from <= box.bottom,
                outline_pen});
   }
   return out;

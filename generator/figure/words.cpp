@@ -196,7 +196,7 @@ Target opening_label(const FigureInput& in, const Opening& o) {
 Target standing_label(const FigureInput& in, const Standing& s) {
   return {{},
           capitalised(named(in, "material.", s.id)),
-          in.wording.say("figure.standing-thing", {{"height", s.height}})};
+          s.height.v > 0 ? in.wording.say("figure.standing-thing", {{"height", s.height}}) : ""};
 }
 
 Target furnishing_label(const FigureInput& in, const Furnishing& f) {

@@ -38,9 +38,8 @@ Found tiring(const Build& build, const UpkeepPlan& upkeep) {
            {{"pulls", static_cast<int>(longest->each)}}}};
 }
 
-// Minerals matter within the time that a substrate lasts.
 Found salts(const Build& build, const UpkeepPlan& upkeep) {
-  if (!upkeep.flush_every || *upkeep.flush_every > constants::substrate_lasts) return {};
+  if (!upkeep.flush_every) return {};
   return {{Weight::note,
            "salts-build-up",
            build.water_source_at,

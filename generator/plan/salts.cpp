@@ -25,6 +25,7 @@ std::optional<int> flush_every(const Build& build, Litres held, Litres a_day) {
   const double brought = minerals(build.water_source);
   if (brought >= constants::minerals_borne) return 1;
   const double days = (constants::minerals_borne - brought) * held.v / (brought * a_day.v);
+  if (days >= constants::substrate_lasts) return std::nullopt;
   return static_cast<int>(std::floor(days)) + 1;
 }
 

@@ -10,8 +10,8 @@ namespace loamsheet {
 bool drains_away(const Build&);
 
 // Days until the water held in the substrate, which starts as pure as what is brought, has come to
-// what salt-shy plants bear: all that is brought stays. Nothing where it drains away, or where
-// nobody says what the water is. Litres held and brought a day.
+// what salt-shy plants bear: all that is brought stays. Nothing where it drains away, where nobody
+// says what the water is, or where the substrate is renewed before. Litres held and brought a day.
 std::optional<int> flush_every(const Build&, Litres held, Litres a_day);
 
 }  // namespace loamsheet
