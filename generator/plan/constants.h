@@ -38,7 +38,7 @@ inline constexpr double long_burst = 30;
 inline constexpr int stale_after = 14;
 
 // The share of a misting by which it is not worth setting the timer anew. Common practice.
-inline constexpr double slight_change = 0.1;
+inline constexpr double slight_change = 0.2;
 
 // Pulls of a trigger in one misting from which a hand tires. Common practice.
 inline constexpr double many_pulls = 60;

@@ -80,7 +80,7 @@ class Store {
     held_ += chosen.amount.v;
   }
 
-  // A timer is set on the planting day and on Mondays, and left alone where a step of it or a tenth
+  // A timer is set on the planting day and on Mondays, and left alone where a step of it or a fifth
   // would do: nobody turns a knob every week for that.
   void set_timer(const WaterDay& day) {
     const int days_gone = weekday(plus_days(build_.identity.plant_on, day.day));
