@@ -33,22 +33,21 @@ std::string without_trailing_zeros(std::string s) {
   return s;
 }
 
-// Length of the UTF-8 sequence that starts with `lead`, its smallest code point; 0 if none does.
+// Length of the UTF-8 sequence of several bytes that starts with `lead`, its smallest code point; 0
+// if none does.
 struct Sequence {
   int length;
   char32_t bits, smallest;
 };
 
 Sequence sequence_of(unsigned char lead) {
-  if (lead < 0x80) return {1, lead, 0};
   if (lead >= 0xC2 && lead < 0xE0) return {2, static_cast<char32_t>(lead & 0x1F), 0x80};
   if (lead >= 0xE0 && lead < 0xF0) return {3, static_cast<char32_t>(lead & 0x0F), 0x800};
   if (lead >= 0xF0 && lead < 0xF5) return {4, static_cast<char32_t>(lead & 0x07), 0x10000};
   return {0, 0, 0};
 }
 
-// The code point at the front of `bytes` and its length; length 0 when it is not UTF-8.
-std::pair<char32_t, int> front(std::string_view bytes) {
+std::pair<char32_t, int> sequence(std::string_view bytes) {
   const Sequence s = sequence_of(static_cast<unsigned char>(bytes[0]));
   if (s.length == 0 || static_cast<size_t>(s.length) > bytes.size()) return {0, 0};
   char32_t c = s.bits;
@@ -60,14 +59,14 @@ std::pair<char32_t, int> front(std::string_view bytes) {
   return bad ? std::pair<char32_t, int>{0, 0} : std::pair<char32_t, int>{c, s.length};
 }
 
-// Most text is, and needs no decoding there.
-bool is_ascii(char c) {
-  return static_cast<unsigned char>(c) < 0x80;
+// The code point at the front of `bytes` and its length; length 0 when it is not UTF-8.
+std::pair<char32_t, int> front(std::string_view bytes) {
+  const auto lead = static_cast<unsigned char>(bytes[0]);
+  return lead < 0x80 ? std::pair<char32_t, int>{lead, 1} : sequence(bytes);
 }
 
 // The bytes of the code point at the front; an invalid byte stands for itself.
 size_t front_length(std::string_view bytes) {
-  if (is_ascii(bytes[0])) return 1;
   return static_cast<size_t>(std::max(1, front(bytes).second));
 }
 
@@ -123,7 +122,7 @@ std::string visible(std::string_view utf8) {
 
 std::optional<size_t> invalid_utf8(std::string_view bytes) {
   for (size_t at = 0; at < bytes.size();) {
-    const int length = is_ascii(bytes[at]) ? 1 : front(bytes.substr(at)).second;
+    const int length = front(bytes.substr(at)).second;
     if (length == 0) return at;
     at += static_cast<size_t>(length);
   }
@@ -149,14 +148,10 @@ std::string utf8(char32_t c) {
 std::u32string decoded(std::string_view text) {
   std::u32string out;
   out.reserve(text.size());
-  for (size_t at = 0; at < text.size();) {
-    if (is_ascii(text[at])) {
-      out += static_cast<unsigned char>(text[at++]);
-      continue;
-    }
-    const auto [c, length] = front(text.substr(at));
+  while (!text.empty()) {
+    const auto [c, length] = front(text);
     out += length == 0 ? U'\uFFFD' : c;
-    at += static_cast<size_t>(std::max(1, length));
+    text.remove_prefix(static_cast<size_t>(std::max(1, length)));
   }
   return out;
 }

@@ -30,10 +30,10 @@ LampPath::LampPath(const Enclosure& tank) : top_(tank.height.v), cover_(cover_fo
   }
 }
 
-std::optional<double> LampPath::light(const Box& part, double height, const Position& to) const {
-  if (height <= top_ || to.z >= top_) return 1;
-  const Point a = crossing(top_, {part.left, part.bottom, height}, to);
-  const Point b = crossing(top_, {part.right, part.top, height}, to);
+std::optional<double> LampPath::light(const Position& from, const Position& until,
+                                      const Position& to) const {
+  if (from.z <= top_ || to.z >= top_) return 1;
+  const Point a = crossing(top_, from, to), b = crossing(top_, until, to);
   for (const Mesh& mesh : meshes_) {
     if (!mesh.over || !mesh.over->overlaps({a.x, a.y, b.x, b.y})) continue;
     if (!mesh.over->contains(a) || !mesh.over->contains(b)) return std::nullopt;

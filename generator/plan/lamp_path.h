@@ -15,8 +15,10 @@ class LampPath {
  public:
   explicit LampPath(const Enclosure&);
   double light(const Position& from, const Position& to) const { return through(from, to, cover_); }
-  // The share for all of a level part of a lamp at this height; nothing where it differs.
-  std::optional<double> light(const Box& part, double height, const Position& to) const;
+  // The share for all of a level part of a lamp, from its front-left to its back-right corner;
+  // nothing where it differs.
+  std::optional<double> light(const Position& from, const Position& until,
+                              const Position& to) const;
   double uv(const Position& from, const Position& to) const { return through(from, to, 0); }
 
  private:

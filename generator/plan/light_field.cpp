@@ -87,43 +87,48 @@ struct View {
   }
 };
 
+// The factor of every part times what of it arrives, summed by the ends between the parts: where
+// two neighbours are equally open, the end between them need not be worked out.
 double from_line(const View& v) {
   const int parts = v.parts(line_parts);
-  const double length = v.lamp.length.v / mm_per_m, part = length / parts;
-  double sum = 0, before = line_factor(v.x - length / 2, v.y, v.down);
-  for (int i = 0; i < parts; ++i) {
-    const double end = (i + 1) * part - length / 2;
-    const double here = line_factor(v.x + end, v.y, v.down);
-    sum += (here - before) * v.open(end - part / 2, 0);
-    before = here;
+  const double length = v.lamp.length.v / mm_per_m;
+  const auto along = [&](double part) { return length * (part / parts - 0.5); };
+  double sum = 0, before = 0;
+  for (int i = 0; i <= parts; ++i) {
+    const double open = i < parts ? v.open(along(i + 0.5), 0) : 0;
+    if (open != before) sum += (before - open) * line_factor(v.x + along(i), v.y, v.down);
+    before = open;
   }
   return v.lamp.flux / (pi * length) * sum;
 }
 
-using Corners = std::array<std::array<double, panel_parts + 1>, panel_parts + 1>;
+// What arrives from each part of a panel, with a rim of nothing around.
+using Shares = std::array<std::array<double, panel_parts + 2>, panel_parts + 2>;
 
-Corners panel_corners(const View& v, double length, double width) {
-  Corners corners;
-  const double parts = v.parts(panel_parts);
-  for (int i = 0; i <= parts; ++i) {
-    for (int j = 0; j <= parts; ++j) {
-      corners[i][j] = corner_factor(v.x + length * (i / parts - 0.5),
-                                    v.y + width * (j / parts - 0.5), v.down);
-    }
-  }
-  return corners;
-}
-
-double from_panel(const View& v) {
-  const double length = v.lamp.length.v / mm_per_m, width = v.lamp.width.v / mm_per_m;
-  const Corners f = panel_corners(v, length, width);
+Shares panel_shares(const View& v, double length, double width) {
+  Shares shares{};
   const int parts = v.parts(panel_parts);
-  double sum = 0;
   for (int i = 0; i < parts; ++i) {
     for (int j = 0; j < parts; ++j) {
-      const double part = f[i + 1][j + 1] - f[i][j + 1] - f[i + 1][j] + f[i][j];
-      sum += part * v.open(length * ((i + 0.5) / parts - 0.5),
-                           width * ((j + 0.5) / parts - 0.5));
+      shares[i + 1][j + 1] =
+        v.open(length * ((i + 0.5) / parts - 0.5), width * ((j + 0.5) / parts - 0.5));
+    }
+  }
+  return shares;
+}
+
+// As a line, by the corners between the parts.
+double from_panel(const View& v) {
+  const double length = v.lamp.length.v / mm_per_m, width = v.lamp.width.v / mm_per_m;
+  const Shares open = panel_shares(v, length, width);
+  const int parts = v.parts(panel_parts);
+  double sum = 0;
+  for (int i = 0; i <= parts; ++i) {
+    for (int j = 0; j <= parts; ++j) {
+      const double change = open[i][j] - open[i + 1][j] - open[i][j + 1] + open[i + 1][j + 1];
+      if (change == 0) continue;
+      const double x = length * (double(i) / parts - 0.5), y = width * (double(j) / parts - 0.5);
+      sum += change * corner_factor(v.x + x, v.y + y, v.down);
     }
   }
   return v.lamp.flux / (length * width) * sum;
@@ -141,18 +146,13 @@ bool is_bar(const Lamp& lamp) {
   return lamp.kind == Lamp::Kind::bar || lamp.kind == Lamp::Kind::uv_bar;
 }
 
-// What of a level plane a lamp shines from.
-Box shining(const Lamp& lamp) {
+// The level part of space that a lamp shines from.
+Space shining(const Lamp& lamp) {
   const bool panel = lamp.kind == Lamp::Kind::panel;
   const double along = is_bar(lamp) || panel ? lamp.length.v / 2 : 0;
   const double across = panel ? lamp.width.v / 2 : 0;
-  return {lamp.at.x - along, lamp.at.y - across, lamp.at.x + along, lamp.at.y + across};
-}
-
-// The slopes of all ways from a place up to a level box.
-Box slopes_to(const Box& box, double up, const Position& from) {
-  return {(box.left - from.x) / up, (box.bottom - from.y) / up, (box.right - from.x) / up,
-          (box.top - from.y) / up};
+  const Position& at = lamp.at;
+  return {{at.x - along, at.y - across, at.z}, {at.x + along, at.y + across, at.z}};
 }
 
 double illuminance(const View& view) {
@@ -179,10 +179,10 @@ LightAt LightField::at(const Position& to, const std::vector<Crown>& crowns) con
   for (const Lamp& lamp : lamps_) {
     const double up = lamp.at.z - to.z;
     if (up <= 0 || lamp.flux <= 0) continue;
-    const Box shines = shining(lamp);
-    between.look(slopes_to(shines, up, to));
+    const Space shines = shining(lamp);
+    between.look(slopes_to(shines, to));
     const View view{path_, lamp, to, (lamp.at.x - to.x) / mm_per_m, (lamp.at.y - to.y) / mm_per_m,
-                    up / mm_per_m, between, path_.light(shines, lamp.at.z, to)};
+                    up / mm_per_m, between, path_.light(shines.low, shines.high, to)};
     const double ppfd = illuminance(view) * lamp.photons_per_lux;
     light.ppfd += ppfd;
     light.dli += ppfd * lamp.hours * mol_in_hour;

@@ -1,6 +1,8 @@
 #include "type/letter_table.h"
 
 #include <bit>
+#include <initializer_list>
+#include <utility>
 #include <vector>
 
 namespace loamsheet {
