@@ -13,7 +13,7 @@ constexpr std::string_view groups =
     "lead-up|tank|drainage|substrate|hardscape|planting|finish|after";
 
 constexpr std::string_view conditions =
-    "humid|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|moss|"
+    "humid|dry|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|moss|"
     "background|"
     "cures|hardscape|fixed|bonded|on-base|on-substrate|terraces|water-area|plants|slow-plants|"
     "amendments|mister|nozzles|lamps|uv-lamps|heaters|"
@@ -34,6 +34,9 @@ constexpr std::string_view counts = "build|plant|mount|mounted|lamp|lamp-hours|t
 constexpr std::string_view uses =
     "background|drainage|separator|substrate|amendment|litter|moss|water|fixing|plants|crew|"
     "furnishing|equipment|watering|supply";
+
+constexpr std::string_view lists =
+    "every-day|every-week|every-month|normal|not-normal|tank-ready|animal-ready";
 
 constexpr Limits day_limits{-90, 366};
 
@@ -93,6 +96,14 @@ constexpr Key rows[] = {
     {.path = "supplies.*.amount", .kind = number, .limits = {0.001, 1000}, .flags = required},
     {.path = "supplies.*.unit", .kind = choice, .choices = "L|kg|m2|piece"},
     {.path = "supplies.*.per", .kind = choice, .flags = required, .choices = counts},
+
+    {.path = "points", .kind = table},
+    {.path = "points.*", .kind = group},
+    {.path = "points.*.under", .kind = choice, .flags = required, .choices = lists},
+    {.path = "points.*.if", .kind = list, .limits = {1, 10}},
+    {.path = "points.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "points.*.unless", .kind = list, .limits = {1, 10}},
+    {.path = "points.*.unless[]", .kind = choice, .choices = conditions},
 };
 
 }  // namespace
@@ -115,6 +126,9 @@ std::vector<std::string> task_amounts() {
 }
 std::vector<std::string> supply_counts() {
   return split(counts, '|');
+}
+std::vector<std::string> care_lists() {
+  return split(lists, '|');
 }
 std::vector<std::string> pull_uses() {
   return split(uses, '|');

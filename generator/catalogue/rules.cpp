@@ -80,6 +80,13 @@ Supply supply(const std::string& id, const Node& n) {
           .where = n.name};
 }
 
+CarePoint care_point(const std::string& id, const Node& n) {
+  return {.id = id,
+          .under = n.text("under").value_or(""),
+          .when = conditions(n),
+          .where = n.name};
+}
+
 template <class Rule>
 std::vector<Rule> section(const Node& root, std::string_view name,
                           Rule (*read)(const std::string&, const Node&)) {
@@ -197,7 +204,8 @@ Outcome<TaskRules> rules_in(const DataFile& file) {
   if (!root) return {std::nullopt, sink.take()};
   TaskRules rules{section(*root, "work", work_rule), section(*root, "care", care_rule),
                   section(*root, "readiness", readiness_rule), texts(*root, "tools"),
-                  section(*root, "supplies", supply)};
+                  section(*root, "supplies", supply),
+                  section(*root, "points", care_point)};
   const auto known = needable(rules);
   check_names(rules.work, known, sink);
   check_names(rules.care, known, sink);

@@ -69,12 +69,21 @@ struct Supply {
   Span where;
 };
 
+// A line of the care sheet's lists, or a box to tick before the animal goes in. Its sentence is
+// care.point.ID.
+struct CarePoint {
+  std::string id, under;  // one of care_lists()
+  Conditions when;
+  Span where;
+};
+
 struct TaskRules {
   std::vector<WorkRule> work;
   std::vector<CareRule> care;
   std::vector<ReadinessRule> readiness;
   std::vector<std::string> tools;  // of the bench
   std::vector<Supply> supplies;
+  std::vector<CarePoint> points;
 };
 
 // The names that rules may use; groups in working order.
@@ -83,6 +92,7 @@ std::vector<std::string> task_groups();
 std::vector<std::string> task_slots();
 std::vector<std::string> task_amounts();
 std::vector<std::string> supply_counts();
+std::vector<std::string> care_lists();
 std::vector<std::string> pull_uses();  // what the lines of a pull list are for
 
 // templates/tasks.yaml with its bytes, and the rules in it: the two may be done at two times.

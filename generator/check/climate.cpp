@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "check/checking.h"
+#include "check/defaults.h"
 #include "check/exact.h"
 #include "read/quantity.h"
 
@@ -94,7 +95,7 @@ void take_photons(Checking& c, const Node& n, Lamp& lamp) {
     return;
   }
   lamp.photons_per_lux = found->second.value;
-  if (!typed) c.build.assumed.push_back({n.path + ".spectrum", usual, "default"});
+  if (!typed) c.build.assumed.push_back({n.path + ".spectrum", usual, "default", called(n)});
 }
 
 void take_uv(Checking& c, const Node& n, Lamp& lamp) {

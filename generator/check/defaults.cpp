@@ -97,14 +97,14 @@ std::string origin_of(const Node& node) {
   return node.items.empty() ? node.origin : origin_of(node.items.front());
 }
 
-void list_assumed(const Node& node, std::vector<Assumed>& out) {
+void list_assumed(const Node& node, const std::string& item, std::vector<Assumed>& out) {
   if (!plain_list(node)) {
-    for (const auto& [name, child] : node.entries) list_assumed(child, out);
-    for (const Node& child : node.items) list_assumed(child, out);
+    for (const auto& [name, child] : node.entries) list_assumed(child, item, out);
+    for (const Node& child : node.items) list_assumed(child, called(child), out);
     return;
   }
   const std::string origin = origin_of(node);
-  if (!origin.empty()) out.push_back({node.path, typed_of(node), origin});
+  if (!origin.empty()) out.push_back({node.path, typed_of(node), origin, item});
 }
 
 void list_unknown(const Node& node, std::vector<UnknownInput>& out) {
@@ -125,9 +125,16 @@ void fill_defaults(Node& root) {
   for (auto& [name, child] : root.entries) fill_below(child);
 }
 
+std::string called(const Node& item) {
+  for (const char* key : {"name", "id", "species", "kind"}) {
+    if (const auto text = item.text(key)) return *text;
+  }
+  return "";
+}
+
 std::vector<Assumed> assumed_values(const Node& root) {
   std::vector<Assumed> out;
-  for (const auto& [name, child] : root.entries) list_assumed(child, out);
+  for (const auto& [name, child] : root.entries) list_assumed(child, "", out);
   return out;
 }
 

@@ -24,6 +24,7 @@ struct UnknownInput {
 // A value that the spec did not state itself.
 struct Assumed {
   std::string key, value, from;  // from: "humid-sloped, revision 2" or "default" or "catalogue"
+  std::string item = {};         // what the list's item is called that the key belongs to: "perch"
 };
 
 }  // namespace loamsheet

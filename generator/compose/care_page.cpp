@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <initializer_list>
 
 #include "base/text.h"
 #include "compose/parts.h"
@@ -9,14 +8,6 @@ namespace loamsheet {
 namespace {
 
 using Fact = Facts::Fact;
-
-BulletList points(const ComposeInput& in, std::initializer_list<const char*> names) {
-  BulletList list;
-  for (const char* name : names) {
-    list.items.push_back(plain(in.wording.say(std::string("care.") + name)));
-  }
-  return list;
-}
 
 std::string heading(const ComposeInput& in) {
   std::vector<std::string> names;
@@ -105,28 +96,11 @@ void add_waterline(const ComposeInput& in, std::vector<Fact>& facts) {
       {w.say("care.waterline"), bold(w.amount(*outside)), w.say("care.waterline-note")});
 }
 
-void add_work(const ComposeInput& in, std::vector<Block>& blocks) {
-  const Wording& w = in.wording;
-  blocks.push_back(Heading{2, w.say("care.every-day")});
-  blocks.push_back(points(in, {"daily-look", "daily-meter"}));
-  blocks.push_back(Heading{2, w.say("care.every-week")});
-  blocks.push_back(is_dry(in.build.kind)
-                       ? points(in, {"weekly-dry", "weekly-plants"})
-                       : points(in, {"weekly-water", "weekly-plants", "weekly-crew"}));
-  blocks.push_back(Heading{2, w.say("care.every-month")});
-  blocks.push_back(points(in, {"monthly-timer", "monthly-litter"}));
-}
-
-void add_signs(const ComposeInput& in, std::vector<Block>& blocks) {
-  const Wording& w = in.wording;
-  const bool wet = !is_dry(in.build.kind);
-  blocks.push_back(Heading{2, w.say("care.normal")});
-  blocks.push_back(
-      wet ? points(in, {"normal-mould", "normal-leaf-drop", "normal-droplets", "normal-crew"})
-          : points(in, {"normal-leaf-drop", "normal-dust"}));
-  blocks.push_back(Heading{2, w.say("care.not-normal")});
-  blocks.push_back(wet ? points(in, {"act-smell", "act-fog", "act-wilt", "act-heat", "act-animal"})
-                       : points(in, {"act-damp", "act-heat", "act-animal"}));
+void add_list(const ComposeInput& in, const std::string& name, std::vector<Block>& blocks) {
+  BulletList list{care_points(in, name)};
+  if (list.items.empty()) return;
+  blocks.push_back(Heading{2, in.wording.say("care." + name)});
+  blocks.push_back(std::move(list));
 }
 
 }  // namespace
@@ -145,8 +119,9 @@ Part care_page(const ComposeInput& in) {
   add_waterline(in, facts.facts);
   part.blocks.push_back(std::move(facts));
   part.blocks.push_back(Paragraph{plain(w.say("care.sourced")), true});
-  add_work(in, part.blocks);
-  add_signs(in, part.blocks);
+  for (const char* list : {"every-day", "every-week", "every-month", "normal", "not-normal"}) {
+    add_list(in, list, part.blocks);
+  }
   return part;
 }
 

@@ -46,56 +46,6 @@ void add_findings(const ComposeInput& in, std::vector<Block>& blocks) {
   }
 }
 
-// Assumed values by where they are from, then by the group of their key, each in the order of the
-// first: "tank-60x45x45, revision 1" has "enclosure.walls" with "material glass" and the like.
-using Group = std::pair<std::string, std::vector<std::string>>;
-
-std::vector<std::string>& group_of(std::vector<Group>& groups, const std::string& name) {
-  const auto named = [&](const Group& g) { return g.first == name; };
-  auto group = std::find_if(groups.begin(), groups.end(), named);
-  if (group == groups.end()) group = groups.insert(groups.end(), {name, {}});
-  return group->second;
-}
-
-std::vector<Group> by_key(const ComposeInput& in, const std::string& from) {
-  std::vector<Group> groups;
-  for (const auto& a : in.build.assumed) {
-    if (a.from != from) continue;
-    const auto dot = a.key.rfind('.');
-    const std::string parent = dot == std::string::npos ? "" : a.key.substr(0, dot);
-    const std::string leaf = dot == std::string::npos ? a.key : a.key.substr(dot + 1);
-    group_of(groups, parent)
-        .push_back(in.wording.say("cautions.assumed-one", {{"key", leaf}, {"value", a.value}}));
-  }
-  return groups;
-}
-
-std::string assumed_from(const ComposeInput& in, const std::string& from) {
-  const Wording& w = in.wording;
-  std::vector<std::string> said;
-  for (const auto& [parent, values] : by_key(in, from)) {
-    const std::string listed = join(values, w.say("cautions.assumed-and"));
-    said.push_back(parent.empty()
-                       ? listed
-                       : w.say("cautions.assumed-group", {{"group", parent}, {"values", listed}}));
-  }
-  return join(said, w.say("cautions.assumed-between"));
-}
-
-void add_assumed(const ComposeInput& in, std::vector<Block>& blocks) {
-  if (in.build.assumed.empty()) return;
-  std::vector<Group> origins;
-  for (const auto& a : in.build.assumed) group_of(origins, a.from);
-  BulletList list;
-  for (const auto& origin : origins) {
-    const std::string& from = origin.first;
-    list.items.push_back(
-        {{from + ": ", Face::bold}, {assumed_from(in, from) + '.', Face::regular}});
-  }
-  blocks.push_back(Heading{2, in.wording.say("cautions.assumed")});
-  blocks.push_back(std::move(list));
-}
-
 void add_safety(const ComposeInput& in, std::vector<Block>& blocks) {
   BulletList list;
   for (const char* topic :

@@ -22,6 +22,12 @@ void add_selections(const ComposeInput&, std::vector<Block>&);
 // The figure of this id, where the plan has one.
 void add_figure(const ComposeInput&, const char* id, std::vector<Block>&);
 
+// The lines of one of care_lists() that the build has.
+std::vector<Words> care_points(const ComposeInput&, const std::string& list);
+
+// What the spec did not state itself, by where it is from.
+void add_assumed(const ComposeInput&, std::vector<Block>&);
+
 // What to measure first to know the enclosure better.
 void add_readings(const ComposeInput&, std::vector<Block>&);
 

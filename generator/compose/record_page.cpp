@@ -77,29 +77,13 @@ Table readings(const ComposeInput& in) {
 }
 
 TickList tank_ready(const ComposeInput& in) {
-  TickList list;
-  for (const char* sign : {"roots", "growth", "in-band", "no-pests", "heat"}) {
-    list.items.push_back(plain(in.wording.say(std::string("record.tank-") + sign)));
-  }
-  if (!is_dry(in.build.kind)) {
-    list.items.push_back(plain(in.wording.say("record.tank-mould")));
-    list.items.push_back(plain(in.wording.say("record.tank-springtails")));
-  }
+  TickList list{care_points(in, "tank-ready")};
   for (const UvPlan& uv : in.plan.uv) {
     if (uv.zone.high < 3) continue;
     list.items.push_back(plain(
         in.wording.say("record.tank-uv-meter", {{"animal", in.build.kept[uv.animal].facts.name},
                                                 {"low", significant(uv.mean.low, 2)},
                                                 {"most", significant(uv.most, 2)}})));
-  }
-  if (in.build.water_area) list.items.push_back(plain(in.wording.say("record.tank-cycled")));
-  return list;
-}
-
-TickList animal_ready(const ComposeInput& in) {
-  TickList list;
-  for (const char* sign : {"quarantine", "eating", "parasites", "weighed"}) {
-    list.items.push_back(plain(in.wording.say(std::string("record.animal-") + sign)));
   }
   return list;
 }
@@ -117,7 +101,7 @@ Part readiness_page(const ComposeInput& in) {
   blocks.push_back(tank_ready(in));
   if (!in.build.kept.empty()) {
     blocks.push_back(Heading{2, w.say("record.animal-heading")});
-    blocks.push_back(animal_ready(in));
+    blocks.push_back(TickList{care_points(in, "animal-ready")});
   }
   blocks.push_back(Blank{plain(w.say("record.signed"))});
   blocks.push_back(Blank{plain(w.say("record.on"))});

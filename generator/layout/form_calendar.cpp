@@ -162,6 +162,7 @@ class CalendarFormer {
       box.top = used > 0 ? -used - pad_ : 0;
       return hatch(box, band);
     }
+    box.top -= former_.style["calendar.rule"] / 2;  // the rule above is drawn already
     BoxMark grey;
     grey.box = box;
     grey.fill = former_.style["calendar.closed-fill"];

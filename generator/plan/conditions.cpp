@@ -83,6 +83,7 @@ bool moved(const Build& build) {
 const std::map<std::string, Condition>& conditions() {
   static const std::map<std::string, Condition> all{
       {"humid", [](const Build& b) { return b.kind == BuildKind::humid; }},
+      {"dry", [](const Build& b) { return is_dry(b.kind); }},
       {"watered", watered_through},
       {"holds-water", [](const Build& b) { return drained(b) || b.water_area; }},
       {"drainage", drained},

@@ -24,6 +24,12 @@ Found too_dry(const Build& build, const CrewUse& use) {
   return {{Weight::caution, "crew-too-dry", use.where, {{"crew", use.facts.name}}}};
 }
 
+// In a damp tank, where what an animal leaves rots.
+Found missing(const Build& build) {
+  if (is_dry(build.kind) || build.kept.empty() || !build.crew.empty()) return {};
+  return {{Weight::note, "crew-missing", build.kept.front().where, {}}};
+}
+
 // Against the animals' day, for that is what the tank is held at.
 Found wrong_heat(const Build& build, const CrewUse& use) {
   const CrewSpecies& crew = use.facts;
@@ -110,6 +116,7 @@ Found crew_fit(const Build& build) {
     append(all, wrong_heat(build, use));
     append(all, bites(build, use));
   }
+  append(all, missing(build));
   append(all, eaten_out(build));
   append(all, overloaded(build));
   return all;

@@ -102,4 +102,8 @@ TEST_CASE("every rule has its sentences") {
     INFO(rule.id);
     CHECK(words.knows("calendar.because." + rule.id));
   }
+  for (const CarePoint& point : rules.points) {
+    INFO(point.id);
+    CHECK(words.knows("care.point." + point.id));
+  }
 }

@@ -229,7 +229,11 @@ TEST_CASE("what stands takes floor and height by its kind") {
   CHECK(b.standing[1].mass->v == Approx(2.1));
   CHECK(b.standing[2].height == 3_cm);
   CHECK_FALSE(b.standing[2].on_base);
-  CHECK(assumed(b, "furnishings.bowl.stands_on")->value == "substrate");
+  REQUIRE(assumed(b, "furnishings[2].stands_on"));
+  CHECK(assumed(b, "furnishings[2].stands_on")->value == "substrate");
+  CHECK(assumed(b, "furnishings[2].stands_on")->item == "bowl");
+  REQUIRE(assumed(b, "furnishings[3].turned"));
+  CHECK(assumed(b, "furnishings[3].turned")->item == "shelf");
 }
 
 TEST_CASE("things on the edge of the floor are in the tank") {

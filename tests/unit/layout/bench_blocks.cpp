@@ -156,6 +156,19 @@ TEST_CASE("milestones stand in a heavy frame, closed days on grey, days outside 
   CHECK(oblique > 10);
 }
 
+TEST_CASE("the grey of a closed day leaves the rule above it whole") {
+  CalendarGrid grid = weeks(2);
+  for (auto& week : grid.weeks) week.days[5].state = State::closed;
+  const Pages pages = laid(landscape(grid));
+  const double edge = style()["calendar.rule"] / 2 - 0.001;
+  for (const BoxMark& grey : marks<BoxMark>(pages.pages[0])) {
+    for (const RuleMark& r : marks<RuleMark>(pages.pages[0])) {
+      const bool over = r.from.y == r.to.y && r.from.x < grey.box.right && r.to.x > grey.box.left;
+      if (over && r.from.y > grey.box.bottom + edge) CHECK(r.from.y >= grey.box.top + edge);
+    }
+  }
+}
+
 TEST_CASE("a week with too few days, or no weekdays, is an error") {
   CalendarGrid grid = weeks(2);
   grid.weeks[1].days.pop_back();

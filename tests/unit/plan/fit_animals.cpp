@@ -291,9 +291,6 @@ TEST_CASE("wood lice that bite are held against who is small, moults or lays") {
 
 TEST_CASE("a small hunter eats the crew out, a heavy one leaves it too much") {
   Build build = gecko_box();
-  CrewUse springtails;
-  springtails.facts.name = "springtails";
-  build.crew = {springtails};
   CHECK(crew_fit(build).empty());
   build.kept[0].facts.length = millimetres(60, 120);
   CHECK(weight_of(crew_fit(build), "crew-eaten-out") == Weight::note);
@@ -303,6 +300,17 @@ TEST_CASE("a small hunter eats the crew out, a heavy one leaves it too much") {
   CHECK(crew_fit(build).empty());
   build.kept[0].count = 3;
   CHECK(weight_of(crew_fit(build), "spot-clean") == Weight::note);
+}
+
+TEST_CASE("a damp tank with an animal in it wants a crew") {
+  Build build = gecko_box();
+  build.crew.clear();
+  CHECK(weight_of(crew_fit(build), "crew-missing") == Weight::note);
+  build.kind = BuildKind::arid;
+  CHECK(crew_fit(build).empty());
+  build.kind = BuildKind::humid;
+  build.kept.clear();
+  CHECK(crew_fit(build).empty());
 }
 
 TEST_CASE("every finding of fit names its place") {

@@ -47,12 +47,20 @@ inline Lamp heat_lamp(double x) {
 }
 
 // The box with one gecko, a hide and a measured door: nothing is wrong with it.
+inline CrewUse springtails() {
+  CrewUse use;
+  use.facts.name = "springtails";
+  use.where = place(69, 5);
+  return use;
+}
+
 inline Build gecko_box() {
   Build build = weighed_box();
   build.kept = {gecko()};
   build.enclosure.openings[0].door = true;
   build.enclosure.openings[0].gap = 2_mm;
   build.furnishings = {thing("hide", {150, 200})};
+  build.crew = {springtails()};
   return build;
 }
 
@@ -136,6 +144,7 @@ inline std::vector<Build> ill_supplied_builds() {
                            "rough-stone", "fertiliser-salts"}) {
     all[0].hazardous.push_back(hazardous_material(kind));
   }
+  all[0].crew.clear();
   all[1].crew = all[2].crew = {wood_lice()};
   all[1].kept[0].facts.length = millimetres(30, 40);
   all[2].kept[0].facts.lays = known<std::string>("soil");
