@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "base/text.h"
 #include "plan/climate_constants.h"
 #include "plan/findings.h"
 #include "plan/findings_uv.h"
@@ -12,6 +13,7 @@ namespace loamsheet {
 namespace {
 
 constexpr double mol_in_hour = 0.0036;  // of 1 umol a second
+constexpr int digits_said = 3;  // of a day's light: what reads the same is no miss
 
 enum class Miss { none, dark, bright };
 
@@ -41,9 +43,9 @@ class Lit {
   Miss miss(size_t plant, const LightField& field) const {
     const Range<double> wants = band(plant);
     if (!placed(plant) || wants.high <= 0) return Miss::none;
-    const double gets = dli(plant, field);
-    if (gets < wants.low) return Miss::dark;
-    return gets > wants.high ? Miss::bright : Miss::none;
+    const double gets = rounded(dli(plant, field), digits_said);
+    if (gets < rounded(wants.low, digits_said)) return Miss::dark;
+    return gets > rounded(wants.high, digits_said) ? Miss::bright : Miss::none;
   }
 
   const LightField& field() const { return field_; }

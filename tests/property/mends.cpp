@@ -133,3 +133,23 @@ TEST_CASE("the change that a finding on the plants' light names mends it") {
   });
   CHECK(count > 20);
 }
+
+TEST_CASE("a miss of light that reads as none is none") {
+  int count = 0;
+  holds("light at the edge", [&] {
+    Build build = drawn_tank();
+    build.lamps = {drawn_day_lamp("day")};
+    build.plants = {pinned_plant(1)};
+    for (const Finding& finding : make_plan(build).findings) {
+      if (finding.rule != "plants-too-dark") continue;
+      const double wanted = *arg<double>(finding, "limit") / *arg<double>(finding, "is");
+      Build edge = build;
+      edge.lamps[0].flux *= wanted * (1 - 1e-9);
+      RC_ASSERT(!has(make_plan(edge), finding));
+      edge.lamps[0].flux *= 0.99;
+      RC_ASSERT(has(make_plan(edge), finding));
+      ++count;
+    }
+  });
+  CHECK(count > 5);
+}
