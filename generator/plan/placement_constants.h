@@ -46,6 +46,10 @@ inline constexpr Millimetres full_drop{300}, near_support{60}, far_support{250};
 // A focal plant stands so far from the centre towards a side: about a third. Common practice.
 inline constexpr double focal_to_side = 0.35;
 
+// How far back low plants stand, from the lowest to those that just are not tall: shares of the
+// depth. Common practice.
+inline constexpr double low_in_front = 0.25, low_behind = 0.55;
+
 // A plant this high hides a basking place that it stands before, and is worth so much there for
 // its habit. From memory.
 inline constexpr Millimetres hides_view{120};

@@ -59,9 +59,12 @@ double focal_fit(const Site& site) {
   return 1 - 0.6 * share(off) - 0.4 * share(std::abs(2 * site.back - 1));
 }
 
-// In the middle ground, neither hidden behind tall plants nor in front of creepers.
-double low_fit(const Site& site) {
-  return 1 - std::abs(share(site.back) - 0.4);
+// In the middle ground between creepers and tall plants, the higher the farther back, so that each
+// is seen over the one before it.
+double low_fit(const Needs& needs, const Site& site) {
+  const double high = share(needs.height.high / tall_plant);
+  const double back = low_in_front + (low_behind - low_in_front) * high;
+  return 1 - std::abs(share(site.back) - back);
 }
 
 double shape_fit(const Needs& needs, const Site& site) {
@@ -80,7 +83,7 @@ double shape_fit(const Needs& needs, const Site& site) {
     case Habit::low:
       break;
   }
-  return needs.focal ? focal_fit(site) : low_fit(site);
+  return needs.focal ? focal_fit(site) : low_fit(needs, site);
 }
 
 }  // namespace

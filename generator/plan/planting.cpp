@@ -22,6 +22,17 @@ PlantUse as_planted(PlantUse use) {
   return use;
 }
 
+// One plant to look at: two of them quarrel. Of several the tallest, of equals the first.
+void keep_one_focus(std::vector<ToPlace>& plants) {
+  ToPlace* focus = nullptr;
+  for (ToPlace& plant : plants) {
+    if (!plant.needs.focal) continue;
+    plant.needs.focal = false;
+    if (!focus || plant.needs.height.high > focus->needs.height.high) focus = &plant;
+  }
+  if (focus) focus->needs.focal = true;
+}
+
 // The task of the planting day: of plants that were replaced, what stood there first.
 Task task_of(const Build& build, const LayersPlan& layers) {
   Task task{bare_sites(build, layers), {}};
@@ -33,6 +44,7 @@ Task task_of(const Build& build, const LayersPlan& layers) {
     }
     task.plants.push_back(std::move(plant));
   }
+  keep_one_focus(task.plants);
   return task;
 }
 
@@ -58,7 +70,11 @@ bool may_stand(const Task& task, const Placement& placed, size_t plant) {
 Placement place_anew(const Build& build, Task& task, const Placement& first) {
   for (size_t i = 0; i < task.plants.size(); ++i) {
     const bool replaced = build.plants[i].before.has_value();
-    if (replaced) task.plants[i].needs = needs_in(build, build.plants[i]);
+    if (replaced) {
+      const bool in_focus = task.plants[i].needs.focal;
+      task.plants[i].needs = needs_in(build, build.plants[i]);
+      task.plants[i].needs.focal &= in_focus;
+    }
     if (!first.chosen[i] || task.plants[i].fixed) continue;
     if (!replaced || may_stand(task, first, i)) task.plants[i].fixed = first.chosen[i]->site;
   }
