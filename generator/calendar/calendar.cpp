@@ -25,6 +25,7 @@ struct FreeText {
 struct Event {
   std::string task, title, text;
   Date on;
+  bool cancelled = false;
 };
 
 struct Input {
@@ -88,15 +89,29 @@ Event routine(const Input& in, const CalendarDay& day) {
           text + foot(in, day), day.date};
 }
 
-std::vector<Event> events(const Input& in) {
+std::vector<Event> events(const Input& in, const std::vector<CalendarDay>& days) {
   std::vector<Event> all;
-  for (const CalendarDay& day : in.plan.calendar) {
+  for (const CalendarDay& day : days) {
     for (const CalendarTask& task : day.tasks) {
       if (task.milestone) all.push_back(milestone(in, day, task));
     }
     if (Event event = routine(in, day); !event.task.empty()) all.push_back(std::move(event));
   }
   return all;
+}
+
+// Diaries that took in the revision before hold events that this one has no more: they are called
+// off by their UIDs (RFC 5545, 3.8.1.11).
+std::vector<Event> called_off(const Input& in, const std::vector<Event>& now) {
+  std::vector<Event> gone;
+  for (Event& event : events(in, in.plan.calendar_before)) {
+    const bool stays = std::any_of(now.begin(), now.end(),
+                                   [&](const Event& e) { return e.task == event.task; });
+    if (stays) continue;
+    event.cancelled = true;
+    gone.push_back(std::move(event));
+  }
+  return gone;
 }
 
 // A later revision replaces an earlier one by its sequence (RFC 5545, 3.8.7.4): A is 0, Z 25, AA
@@ -126,6 +141,7 @@ Component event_component(const Input& in, const Event& event) {
   add(icalproperty_new_summary(event.title.c_str()));
   add(icalproperty_new_description(event.text.c_str()));
   add(icalproperty_new_transp(ICAL_TRANSP_TRANSPARENT));
+  if (event.cancelled) add(icalproperty_new_status(ICAL_STATUS_CANCELLED));
   return component;
 }
 
@@ -135,8 +151,11 @@ Component calendar_component(const Input& in) {
   add(icalproperty_new_prodid("-//loamsheet//loamsheet " LOAMSHEET_VERSION "//EN"));
   add(icalproperty_new_version("2.0"));
   add(icalproperty_new_calscale("GREGORIAN"));
-  for (const Event& event : events(in)) {
-    icalcomponent_add_component(calendar.get(), event_component(in, event).release());
+  const std::vector<Event> now = events(in, in.plan.calendar);
+  for (const auto& some : {now, called_off(in, now)}) {
+    for (const Event& event : some) {
+      icalcomponent_add_component(calendar.get(), event_component(in, event).release());
+    }
   }
   return calendar;
 }

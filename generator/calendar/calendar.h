@@ -11,7 +11,8 @@
 namespace loamsheet {
 
 // The whole file: lines end in CRLF and are folded at 75 octets. `stamp` (seconds since 1970, UTC)
-// is when it was made; a task keeps its UID in every revision of a build.
+// is when it was made; a task keeps its UID in every revision of a build, and what a revision drops
+// of the one before is called off.
 Outcome<std::string> make_calendar(const Build&, const Plan&, const Wording&, long long stamp);
 
 }  // namespace loamsheet

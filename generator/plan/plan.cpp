@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "plan/calendar.h"
+#include "plan/earlier.h"
 #include "plan/findings.h"
 #include "plan/goods.h"
 #include "plan/order.h"
@@ -78,6 +79,7 @@ Plan make_plan(const Build& build, std::vector<Selection> selections) {
   if (!build.plants.empty()) plan.planting = plan_planting(build, plan.layers, *plan.air);
   plan.order = plan_order(build, plan);
   plan.calendar = plan_calendar(build, plan);
+  plan.calendar_before = calendar_before(build, plan);
   plan.cure_days = longest_cure(build);
   add_shopping(build, plan);
   plan.findings = all_findings(build, plan);
