@@ -75,20 +75,24 @@ std::set<std::string> origins(const ComposeInput& in) {
   return ids;
 }
 
-std::string work(const ComposeInput& in, const std::string& origin) {
-  const Wording& w = in.wording;
-  if (const auto source = read_source(in.catalogue, origin).value) {
-    return source->link.empty()
-               ? w.say("cautions.work", {{"title", source->title}})
-               : w.say("cautions.work-link", {{"title", source->title}, {"link", source->link}});
-  }
-  return w.say(origin == "from memory" ? "cautions.origin-memory" : "cautions.origin-practice");
+std::string work(const Wording& w, const Source& source) {
+  return source.link.empty()
+             ? w.say("cautions.work", {{"title", source.title}})
+             : w.say("cautions.work-link", {{"title", source.title}, {"link", source.link}});
 }
 
 void add_works(const ComposeInput& in, std::vector<Block>& blocks) {
   const Wording& w = in.wording;
-  std::vector<std::string> works;
-  for (const auto& origin : origins(in)) works.push_back(work(in, origin));
+  std::vector<std::string> works, unpublished;
+  for (const auto& origin : origins(in)) {
+    if (const auto source = read_source(in.catalogue, origin).value) {
+      works.push_back(work(w, *source));
+    } else {
+      unpublished.push_back(w.say(origin == "from memory" ? "cautions.origin-memory"
+                                                          : "cautions.origin-practice"));
+    }
+  }
+  works.insert(works.end(), unpublished.begin(), unpublished.end());
   blocks.push_back(Heading{2, w.say("cautions.works-heading")});
   blocks.push_back(Paragraph{plain(join(works, w.say("cautions.work-between"))), true});
 }

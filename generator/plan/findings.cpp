@@ -25,6 +25,18 @@ void take_on(const Build& build, Found& all) {
   }
 }
 
+// What two entries of one species give twice in the same words is told once, at the first.
+void drop_repeats(Found& all) {
+  Found told;
+  for (Finding& finding : all) {
+    const bool again = std::any_of(told.begin(), told.end(), [&](const Finding& f) {
+      return f.rule == finding.rule && f.weight == finding.weight && f.args == finding.args;
+    });
+    if (!again) told.push_back(std::move(finding));
+  }
+  all = std::move(told);
+}
+
 }  // namespace
 
 void append(Found& all, Found more) {
@@ -57,6 +69,7 @@ Found all_findings(const Build& build, const Plan& plan) {
   append(all, climate_findings(build, plan));
   append(all, input_findings(build));
   append(all, record_findings(build, plan, all));
+  drop_repeats(all);
   take_on(build, all);
   std::stable_sort(all.begin(), all.end(), [&](const Finding& a, const Finding& b) {
     return comes_before(a, b, build.spec_file);

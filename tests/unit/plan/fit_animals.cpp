@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "plan/fit.h"
+#include "plan/plan.h"
 #include "unfit.h"
 
 using namespace loamsheet;
@@ -311,6 +312,17 @@ TEST_CASE("a damp tank with an animal in it wants a crew") {
   build.kind = BuildKind::humid;
   build.kept.clear();
   CHECK(crew_fit(build).empty());
+}
+
+TEST_CASE("two entries of one species are told of once") {
+  Build build = gecko_box();
+  build.kept[0].facts.body.moults_bare = known(true);
+  build.crew = {wood_lice(), wood_lice()};
+  build.crew[1].where = place(71, 5);
+  const Found all = make_plan(build).findings;
+  const auto bites = [](const Finding& f) { return f.rule == "crew-bites"; };
+  REQUIRE(std::count_if(all.begin(), all.end(), bites) == 1);
+  CHECK(std::find_if(all.begin(), all.end(), bites)->where.line == 70);
 }
 
 TEST_CASE("every finding of fit names its place") {
