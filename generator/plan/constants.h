@@ -40,6 +40,10 @@ inline constexpr int stale_after = 14;
 // The share of a misting by which it is not worth setting the timer anew. Common practice.
 inline constexpr double slight_change = 0.2;
 
+// Days in which a timer brings a damp substrate to its level: faster, and it is soon set back.
+// Common practice.
+inline constexpr int made_up_over = 28;
+
 // Pulls of a trigger in one misting from which a hand tires. Common practice.
 inline constexpr double many_pulls = 60;
 

@@ -75,7 +75,7 @@ class Store {
     if (is_daily(routine_)) set_timer(day);
     const bool as_set = programme_ && programme_->amount.v <= room(day);
     const int times = programme_ ? programme_->mistings : mistings_on(routine_, day.day);
-    const Spray chosen = as_set ? *programme_ : spray_for(day, {times, 1});
+    const Spray chosen = as_set ? *programme_ : spray_for(day, {times, 1, 1});
     day.mistings = chosen.mistings, day.each = chosen.each, day.mist = chosen.amount;
     held_ += chosen.amount.v;
   }
@@ -85,8 +85,9 @@ class Store {
   void set_timer(const WaterDay& day) {
     const int days_gone = weekday(plus_days(build_.identity.plant_on, day.day));
     if (day.day > 0 && days_gone > 0) return;
-    const int days = 7 - days_gone;
-    const Spray wanted = spray_for(day, {mistings_from(routine_, day.day, days), days});
+    const int days = 7 - days_gone, patient = std::max(days, constants::made_up_over);
+    const Spray wanted = spray_for(day, {mistings_from(routine_, day.day, days), days,
+                                         held_ < refill_ ? days : patient});
     const double slight = std::max(constants::timer_step, constants::slight_change * wanted.each);
     const bool alike = programme_ && programme_->mistings == wanted.mistings &&
                        std::fabs(programme_->each - wanted.each) <= slight;
@@ -94,13 +95,14 @@ class Store {
   }
 
   struct Pace {
-    int times;  // a day
-    int days;   // at the same pace
+    int times;         // a day
+    int days;          // at the same pace
+    int made_up_over;  // days in which what is above or below the aim is to go
   };
   Spray spray_for(const WaterDay& day, Pace pace) const {
     const Fraction level = level_on(routine_, day.day + pace.days - 1);
     const double aim = refill_ + (full_ - refill_) * level.v;
-    const double wanted = std::max(0.0, (aim - held_) / pace.days + loss_);
+    const double wanted = std::max(0.0, (aim - held_) / pace.made_up_over + loss_);
     const double most = std::min(room(day), pace.times * floor_sheet());
     return spray(*build_.misting, {wanted}, {most}, pace.times);
   }
