@@ -69,8 +69,10 @@ Table readings(const ComposeInput& in) {
   const Wording& w = in.wording;
   Table table;
   table.write_rows = hand_row;
-  for (const char* column : {"date", "day", "night", "humidity", "standing", "by"}) {
-    table.columns.push_back({w.say(std::string("record.reading-") + column), false, 1});
+  const bool drained = in.build.layers.drainage.kind != DrainageKind::none;
+  for (const std::string column : {"date", "day", "night", "humidity", "standing", "by"}) {
+    if (column == "standing" && !drained) continue;
+    table.columns.push_back({w.say("record.reading-" + column), false, 1});
   }
   table.rows.assign(reading_rows, std::vector<Words>(table.columns.size()));
   return table;
