@@ -3,13 +3,10 @@
 #include <algorithm>
 
 #include "plan/fit_constants.h"
+#include "plan/vectors.h"
 
 namespace loamsheet {
 namespace {
-
-double share(double part) {
-  return std::clamp(part, 0.0, 1.0);
-}
 
 template <class T>
 double middle(const Range<T>& range) {

@@ -1,9 +1,9 @@
 #include "plan/fit_body.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "plan/fit_weight.h"
+#include "plan/vectors.h"
 
 namespace loamsheet {
 namespace {
@@ -45,20 +45,6 @@ bool arboreal(const KeptAnimal& animal) {
   return animal.facts.lifestyle && animal.facts.lifestyle->value == "arboreal";
 }
 
-double distance(const Position& a, const Position& b) {
-  return std::hypot(a.x - b.x, a.y - b.y, a.z - b.z);
-}
-
-// From a place to the nearest of a branch.
-double distance(const Position& p, const Furnishing& branch) {
-  const Position &a = branch.from, &b = branch.to;
-  const Position along{b.x - a.x, b.y - a.y, b.z - a.z};
-  const double square = along.x * along.x + along.y * along.y + along.z * along.z;
-  const double dot = (p.x - a.x) * along.x + (p.y - a.y) * along.y + (p.z - a.z) * along.z;
-  const double t = square > 0 ? std::clamp(dot / square, 0.0, 1.0) : 0;
-  return distance(p, {a.x + t * along.x, a.y + t * along.y, a.z + t * along.z});
-}
-
 // The highest that the ground may lie: what is above it for certain is above it everywhere.
 double highest_ground(const Layers& layers) {
   const double litter = layers.litter ? layers.litter->depth.v : 0;
@@ -84,7 +70,7 @@ bool climbs_to(const Build& build, const Position& foot, Millimetres reach) {
       build.enclosure.background && build.enclosure.depth.v - foot.y <= reach.v;
   return by_background ||
          std::any_of(build.furnishings.begin(), build.furnishings.end(), [&](const Furnishing& f) {
-           return f.kind == "branch" && distance(foot, f) <= reach.v;
+           return f.kind == "branch" && distance(foot, f.from, f.to) <= reach.v;
          });
 }
 

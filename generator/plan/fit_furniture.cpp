@@ -6,6 +6,7 @@
 #include "plan/fit_body.h"
 #include "plan/fit_constants.h"
 #include "plan/fit_weight.h"
+#include "plan/vectors.h"
 
 namespace loamsheet {
 namespace {
@@ -59,11 +60,7 @@ double distance(const Furnishing& thing, Point p) {
     const double half = std::max({thing.width.v, thing.depth.v, thing.diameter.v}) / 2;
     return std::max(0.0, std::hypot(thing.at.x - p.x, thing.at.y - p.y) - half);
   }
-  const double dx = thing.to.x - thing.from.x, dy = thing.to.y - thing.from.y;
-  const double square = dx * dx + dy * dy;
-  const double dot = (p.x - thing.from.x) * dx + (p.y - thing.from.y) * dy;
-  const double t = square > 0 ? std::clamp(dot / square, 0.0, 1.0) : 0;
-  return std::hypot(thing.from.x + t * dx - p.x, thing.from.y + t * dy - p.y);
+  return distance(flat(p), {thing.from.x, thing.from.y}, {thing.to.x, thing.to.y});
 }
 
 bool to_lie_on(const Furnishing& thing) {

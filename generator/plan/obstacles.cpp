@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "plan/layers.h"
+#include "plan/vectors.h"
 
 namespace loamsheet {
 namespace {
@@ -63,19 +64,6 @@ Solid box_of(const Build& build, const Profile& layers, const Furnishing& f) {
   return box;
 }
 
-double share(double v) {
-  return std::clamp(v, 0.0, 1.0);
-}
-
-double from_axis_square(const Solid& rod, const Position& p) {
-  const double x = rod.to.x - rod.from.x, y = rod.to.y - rod.from.y, z = rod.to.z - rod.from.z;
-  const double dx = p.x - rod.from.x, dy = p.y - rod.from.y, dz = p.z - rod.from.z;
-  const double square = x * x + y * y + z * z;
-  const double t = square > 0 ? share((dx * x + dy * y + dz * z) / square) : 0;
-  const double gx = dx - t * x, gy = dy - t * y, gz = dz - t * z;
-  return gx * gx + gy * gy + gz * gz;
-}
-
 // The top of a solid over a place, where it lies over it.
 std::optional<double> top_at(const Solid& s, Point p) {
   if (!s.rod) {
@@ -113,7 +101,7 @@ Position seen_from(const Solid& box, const Position& p) {
 }
 
 bool holds(const Solid& s, const Position& p) {
-  if (s.rod) return from_axis_square(s, p) <= (s.radius + surface) * (s.radius + surface);
+  if (s.rod) return distance_square(p, s.from, s.to) <= (s.radius + surface) * (s.radius + surface);
   const Position in = seen_from(s, p);
   return std::fabs(in.x) <= s.half[0] + surface && std::fabs(in.y) <= s.half[1] + surface &&
          std::fabs(in.z) <= s.half[2] + surface;

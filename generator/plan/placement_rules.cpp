@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "plan/placement_constants.h"
+#include "plan/vectors.h"
 
 namespace loamsheet {
 namespace {
@@ -17,10 +18,6 @@ Millimetres from_wall(const Needs& needs) {
 
 bool covers_ground(const Needs& needs) {
   return needs.habit == Habit::creeper || needs.habit == Habit::moss;
-}
-
-double share(double part) {
-  return std::clamp(part, 0.0, 1.0);
 }
 
 double to_side(const Site& site) {

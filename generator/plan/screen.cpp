@@ -3,27 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "plan/vectors.h"
+
 namespace loamsheet {
 namespace {
 
 constexpr double skin = 0.5;    // mm
 constexpr double level = 1e-6;  // mm: a slope's least rise
-
-Position minus(const Position& a, const Position& b) {
-  return {a.x - b.x, a.y - b.y, a.z - b.z};
-}
-
-double dot(const Position& a, const Position& b) {
-  return a.x * b.x + a.y * b.y + a.z * b.z;
-}
-
-Position cross(const Position& a, const Position& b) {
-  return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
-}
-
-double share(double v) {
-  return std::clamp(v, 0.0, 1.0);
-}
 
 }  // namespace
 

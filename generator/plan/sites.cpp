@@ -8,6 +8,7 @@
 #include "plan/layers.h"
 #include "plan/light_field.h"
 #include "plan/placement_constants.h"
+#include "plan/vectors.h"
 
 namespace loamsheet {
 namespace {
@@ -35,17 +36,11 @@ double ground_at(const Surroundings& s, double y) {
   return (s.profile.drainage_top + substrate_depth(s.build, y)).v;
 }
 
-double distance(Point p, Point a, Point b) {
-  const double dx = b.x - a.x, dy = b.y - a.y, length = dx * dx + dy * dy;
-  const double along = length > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / length : 0;
-  const double t = std::clamp(along, 0.0, 1.0);
-  return std::hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
-}
-
 double to_edge(const std::vector<Point>& edge, Point p) {
   double nearest = 1e300;
   for (size_t i = 0; i < edge.size(); ++i) {
-    nearest = std::min(nearest, distance(p, edge[i], edge[(i + 1) % edge.size()]));
+    const Point next = edge[(i + 1) % edge.size()];
+    nearest = std::min(nearest, distance(flat(p), flat(edge[i]), flat(next)));
   }
   return nearest;
 }
