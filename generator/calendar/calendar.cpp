@@ -102,16 +102,14 @@ std::vector<Event> events(const Input& in, const std::vector<CalendarDay>& days)
 
 // Diaries that took in the revision before hold events that this one has no more: they are called
 // off by their UIDs (RFC 5545, 3.8.1.11).
-std::vector<Event> called_off(const Input& in, const std::vector<Event>& now) {
-  std::vector<Event> gone;
+void call_off(const Input& in, std::vector<Event>& all) {
   for (Event& event : events(in, in.plan.calendar_before)) {
-    const bool stays = std::any_of(now.begin(), now.end(),
+    const bool stays = std::any_of(all.begin(), all.end(),
                                    [&](const Event& e) { return e.task == event.task; });
     if (stays) continue;
     event.cancelled = true;
-    gone.push_back(std::move(event));
+    all.push_back(std::move(event));
   }
-  return gone;
 }
 
 // A later revision replaces an earlier one by its sequence (RFC 5545, 3.8.7.4): A is 0, Z 25, AA
@@ -151,11 +149,10 @@ Component calendar_component(const Input& in) {
   add(icalproperty_new_prodid("-//loamsheet//loamsheet " LOAMSHEET_VERSION "//EN"));
   add(icalproperty_new_version("2.0"));
   add(icalproperty_new_calscale("GREGORIAN"));
-  const std::vector<Event> now = events(in, in.plan.calendar);
-  for (const auto& some : {now, called_off(in, now)}) {
-    for (const Event& event : some) {
-      icalcomponent_add_component(calendar.get(), event_component(in, event).release());
-    }
+  std::vector<Event> all = events(in, in.plan.calendar);
+  call_off(in, all);
+  for (const Event& event : all) {
+    icalcomponent_add_component(calendar.get(), event_component(in, event).release());
   }
   return calendar;
 }

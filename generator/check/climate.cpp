@@ -40,7 +40,7 @@ std::optional<Uncertain<double>> stated(const Checking& c, std::string_view path
 Uncertain<double> stated_or_row(Checking& c, std::string_view path) {
   if (const auto found = stated(c, path)) return *found;
   const Key& row = *find_key(spec_keys(), path);
-  c.build.assumed.push_back({std::string(path), std::string(row.unknown), "default"});
+  c.build.assumed.push_back({std::string(path), std::string(row.unknown), from_default});
   return {read_range_of(row, row.unknown), -1};
 }
 
@@ -95,7 +95,7 @@ void take_photons(Checking& c, const Node& n, Lamp& lamp) {
     return;
   }
   lamp.photons_per_lux = found->second.value;
-  if (!typed) c.build.assumed.push_back({n.path + ".spectrum", usual, "default", called(n)});
+  if (!typed) c.build.assumed.push_back({n.path + ".spectrum", usual, from_default, called(n)});
 }
 
 void take_uv(Checking& c, const Node& n, Lamp& lamp) {

@@ -2,6 +2,7 @@
 #include <numbers>
 
 #include "check/checking.h"
+#include "check/defaults.h"
 #include "check/position.h"
 
 namespace loamsheet {
@@ -52,7 +53,7 @@ void take_standing(Checking& c, const Node& n) {
   s.tube = s.kind == "tube";
   s.filled = n.yes("filled").value_or(false);
   if (!stated) {
-    c.build.assumed.push_back({n.path + ".stands_on", "substrate", "default", s.id});
+    c.build.assumed.push_back({n.path + ".stands_on", "substrate", from_default, s.id});
   }
   if (s.on_base && (s.base.v <= 0 || s.height.v <= 0)) {
     c.error(n.where, quoted(n) + " stands on the base, but its size is not stated",

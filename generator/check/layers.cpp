@@ -3,6 +3,7 @@
 #include "base/text.h"
 #include "check/bulk.h"
 #include "check/checking.h"
+#include "check/defaults.h"
 #include "check/names.h"
 #include "read/unit.h"
 
@@ -208,9 +209,9 @@ Dam dam_of(Checking& c, const Node& water) {
   const Walls& walls = c.build.enclosure.walls;
   const Node* n = water.find("dam");
   if (!n) {
-    c.build.assumed.push_back({"water_area.dam.material", walls.material, "default"});
+    c.build.assumed.push_back({"water_area.dam.material", walls.material, from_default});
     c.build.assumed.push_back(
-        {"water_area.dam.thickness", length_text(walls.thickness), "default"});
+        {"water_area.dam.thickness", length_text(walls.thickness), from_default});
     return {walls.material, walls.thickness, walls.density};
   }
   Dam dam{n->text("material").value_or(""), measure(*n, "thickness"), {}};

@@ -4,6 +4,7 @@
 #include "catalogue/living.h"
 #include "check/check.h"
 #include "check/checking.h"
+#include "check/defaults.h"
 #include "check/names.h"
 #include "check/offer.h"
 #include "check/position.h"
@@ -41,7 +42,7 @@ void check_animals(Checking& c) {
 
 // The first animal says which rules the build follows.
 void check_kind(Checking& c) {
-  std::string kind = "humid", from = "default";
+  std::string kind = "humid", from = from_default;
   if (!c.build.kept.empty() && c.build.kept.front().facts.build_kind) {
     kind = c.build.kept.front().facts.build_kind->value;
     from = "catalogue";

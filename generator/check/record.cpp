@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "check/checking.h"
+#include "check/slip.h"
 #include "check/names.h"
 #include "check/offer.h"
 
@@ -66,20 +67,12 @@ void check_acceptances(Checking& c) {
   }
 }
 
-// Without a replacement nothing is known to be done, and the planting itself moves; with one, what
-// is dated up to the last of them is done.
-void slip_dates(Identity& id) {
-  const auto moved = [&](Date& date) { date = plus_days(date, id.slip); };
-  if (!id.done_until) moved(id.plant_on);
-  if (id.moves_on && (!id.done_until || *id.moves_on > *id.done_until)) moved(*id.moves_on);
-}
-
 }  // namespace
 
 void check_record(Checking& c) {
   check_replacements(c);
   check_acceptances(c);
-  slip_dates(c.build.identity);
+  move_dates(c.build.identity, c.build.identity.slip);
 }
 
 }  // namespace loamsheet

@@ -101,9 +101,9 @@ Part readiness_page(const ComposeInput& in) {
       plain(w.say("record.readiness-note", {{"earliest", in.plan.ready.earliest}})), false});
   blocks.push_back(Heading{2, w.say("record.tank-heading")});
   blocks.push_back(tank_ready(in));
-  if (!in.build.kept.empty()) {
+  if (TickList animal{care_points(in, "animal-ready")}; !animal.items.empty()) {
     blocks.push_back(Heading{2, w.say("record.animal-heading")});
-    blocks.push_back(TickList{care_points(in, "animal-ready")});
+    blocks.push_back(std::move(animal));
   }
   blocks.push_back(Blank{plain(w.say("record.signed"))});
   blocks.push_back(Blank{plain(w.say("record.on"))});

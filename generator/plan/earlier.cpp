@@ -1,18 +1,11 @@
 #include "plan/earlier.h"
 
+#include "check/slip.h"
 #include "plan/calendar.h"
 #include "plan/readiness.h"
 
 namespace loamsheet {
 namespace {
-
-// The dates that the slip moved, moved back.
-void undo_slip(Identity& id) {
-  const bool move_slipped = !id.done_until || (id.moves_on && *id.moves_on > *id.done_until);
-  if (id.moves_on && move_slipped) *id.moves_on = plus_days(*id.moves_on, -id.slip);
-  if (!id.done_until) id.plant_on = plus_days(id.plant_on, -id.slip);
-  id.slip = 0;
-}
 
 void undo_replacements(Build& build) {
   build.replaced.clear();
@@ -29,7 +22,8 @@ void undo_replacements(Build& build) {
 std::vector<CalendarDay> calendar_before(const Build& build, const Plan& plan) {
   if (build.identity.slip == 0 && build.replaced.empty()) return {};
   Build was = build;
-  undo_slip(was.identity);
+  move_dates(was.identity, -was.identity.slip);
+  was.identity.slip = 0;
   undo_replacements(was);
   Plan planned = plan;
   planned.ready = plan_ready(was);

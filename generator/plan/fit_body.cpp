@@ -1,6 +1,7 @@
 #include "plan/fit_body.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "plan/fit_weight.h"
 #include "plan/vectors.h"

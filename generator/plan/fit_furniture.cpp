@@ -60,7 +60,7 @@ double distance(const Furnishing& thing, Point p) {
     const double half = std::max({thing.width.v, thing.depth.v, thing.diameter.v}) / 2;
     return std::max(0.0, std::hypot(thing.at.x - p.x, thing.at.y - p.y) - half);
   }
-  return distance(flat(p), {thing.from.x, thing.from.y}, {thing.to.x, thing.to.y});
+  return distance(flat(p), flat(thing.from), flat(thing.to));
 }
 
 bool to_lie_on(const Furnishing& thing) {

@@ -71,11 +71,10 @@ std::optional<double> top_at(const Solid& s, Point p) {
     const bool over = std::fabs(in.x) <= s.half[0] && std::fabs(in.y) <= s.half[1];
     return over ? std::optional(s.around.high.z) : std::nullopt;
   }
-  const double dx = s.to.x - s.from.x, dy = s.to.y - s.from.y, square = dx * dx + dy * dy;
-  const double t = square > 0 ? share(((p.x - s.from.x) * dx + (p.y - s.from.y) * dy) / square) : 1;
-  const double away = std::hypot(s.from.x + t * dx - p.x, s.from.y + t * dy - p.y);
-  if (away > s.radius) return std::nullopt;
-  return s.from.z + t * (s.to.z - s.from.z) + s.radius;
+  if (distance(flat(p), flat(s.from), flat(s.to)) > s.radius) return std::nullopt;
+  const bool upright = s.from.x == s.to.x && s.from.y == s.to.y;
+  const double along = upright ? 1 : nearest_share(flat(s.from), flat(s.to), flat(p));
+  return between(s.from, s.to, along).z + s.radius;
 }
 
 }  // namespace

@@ -122,8 +122,8 @@ void add_branch(const Surroundings& s, const Furnishing& branch, std::vector<Sit
   const double length = std::hypot(b.x - a.x, b.y - a.y, b.z - a.z);
   const int count = std::min(200, static_cast<int>(length / constants::mount_step.v));
   for (int i = 0; i < count; ++i) {
-    const double t = (i + 0.5) / count, radius = branch.diameter.v / 2;
-    const Position at{a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t, a.z + (b.z - a.z) * t + radius};
+    Position at = between(a, b, (i + 0.5) / count);
+    at.z += branch.diameter.v / 2;
     const bool buried = at.z <= ground_at(s, at.y);
     if (!buried && at.z < s.build.enclosure.height.v) {
       sites.push_back(site_at(s, SiteKind::mount, at, branch.id));

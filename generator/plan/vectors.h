@@ -17,6 +17,9 @@ constexpr double share(double part) {
 constexpr Position flat(Point p) {
   return {p.x, p.y, 0};
 }
+constexpr Position flat(const Position& p) {
+  return {p.x, p.y, 0};
+}
 
 constexpr Position minus(const Position& a, const Position& b) {
   return {a.x - b.x, a.y - b.y, a.z - b.z};

@@ -85,9 +85,8 @@ class Store {
   void set_timer(const WaterDay& day) {
     const int days_gone = weekday(plus_days(build_.identity.plant_on, day.day));
     if (day.day > 0 && days_gone > 0) return;
-    const int days = 7 - days_gone, patient = std::max(days, constants::made_up_over);
-    const Spray wanted = spray_for(day, {mistings_from(routine_, day.day, days), days,
-                                         held_ < refill_ ? days : patient});
+    const int days = 7 - days_gone, over = held_ < refill_ ? days : constants::made_up_over;
+    const Spray wanted = spray_for(day, {mistings_from(routine_, day.day, days), days, over});
     const double slight = std::max(constants::timer_step, constants::slight_change * wanted.each);
     const bool alike = programme_ && programme_->mistings == wanted.mistings &&
                        std::fabs(programme_->each - wanted.each) <= slight;

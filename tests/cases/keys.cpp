@@ -1,9 +1,7 @@
 // Each key of the spec moves an output that keys.txt names.
 #include <catch2/catch.hpp>
-#include <fstream>
 #include <nlohmann/json.hpp>
 #include <set>
-#include <sstream>
 
 #include "base/text.h"
 #include "compose/compose.h"
@@ -12,6 +10,7 @@
 #include "layout/layout.h"
 #include "overlay.h"
 #include "read/key.h"
+#include "texts.h"
 
 namespace {
 
@@ -21,12 +20,6 @@ using Json = nlohmann::json;
 struct Row {
   std::string key, place, before, after, output;
 };
-
-std::string slurp(const std::string& name) {
-  std::ostringstream text;
-  text << std::ifstream(LOAMSHEET_SOURCE "/tests/cases/" + name).rdbuf();
-  return text.str();
-}
 
 std::vector<std::string> parted(std::string text, const std::string& at) {
   std::vector<std::string> parts;
@@ -55,15 +48,6 @@ std::vector<Row> rows() {
     all.push_back({cells[0], texts[0], before, texts.back(), cells[2]});
   }
   return all;
-}
-
-// The base spec with the text at `place`, which stands there once, put otherwise.
-std::string changed(const std::string& base, const std::string& place, const std::string& text) {
-  if (place == "(end)") return base + text + '\n';
-  const size_t at = base.find(place);
-  REQUIRE(at != std::string::npos);
-  REQUIRE(base.find(place, at + 1) == std::string::npos);
-  return std::string(base).replace(at, place.size(), text);
 }
 
 std::string drafted(World& world, const Planned& planned, const std::string& output) {

@@ -3,32 +3,19 @@
 // sequence.
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <fstream>
 #include <map>
-#include <sstream>
 
 #include "base/text.h"
 #include "calendar/calendar.h"
 #include "job/job.h"
 #include "overlay.h"
+#include "texts.h"
 
 namespace {
 
 using namespace loamsheet;
 
 constexpr long long stamp = 1'700'000'000;
-
-std::string base() {
-  std::ostringstream text;
-  text << std::ifstream(LOAMSHEET_SOURCE "/tests/cases/keys-base.yaml").rdbuf();
-  return text.str();
-}
-
-std::string put(std::string text, const std::string& place, const std::string& other) {
-  const size_t at = text.find(place);
-  REQUIRE(at != std::string::npos);
-  return text.replace(at, place.size(), other);
-}
 
 struct Entry {
   std::string on, sequence;
@@ -88,11 +75,11 @@ void holds_all(const std::map<std::string, Entry>& first, const std::map<std::st
 
 // A shop that is closed on two days, so that a slip puts work on other days of the plan.
 std::string first_spec() {
-  return put(base(), "shop:\n", "shop:\n  closed: [sunday, monday]\n");
+  return changed(slurp("keys-base.yaml"), "shop:\n", "shop:\n  closed: [sunday, monday]\n");
 }
 
 std::string next_spec(const std::string& slip) {
-  return put(first_spec(), "revision: A", "revision: B" + slip);
+  return changed(first_spec(), "revision: A", "revision: B" + slip);
 }
 
 }  // namespace
