@@ -25,10 +25,10 @@ enum class Fault { input, file, internal };
 struct Diagnostic {
   Severity severity = Severity::error;
   Span where{};
-  std::string message{};          // one plain sentence, no full stop
-  std::string expected{};         // may be empty: what would have been right, with an example
-  std::string hint{};             // may be empty: what to do next
-  std::optional<Edit> edit{};     // set when the hint is a change of the file
+  std::string message{};       // one plain sentence, no full stop
+  std::string expected{};      // may be empty: what would have been right, with an example
+  std::string hint{};          // may be empty: what to do next
+  std::optional<Edit> edit{};  // set when the hint is a change of the file
   Fault fault = Fault::input;
 };
 
@@ -37,7 +37,7 @@ class Sink {
  public:
   void add(Diagnostic d) { messages_.push_back(std::move(d)); }
   void add(std::vector<Diagnostic> more);
-  bool failed() const;            // an error (not only warnings) was added
+  bool failed() const;  // an error (not only warnings) was added
   const std::vector<Diagnostic>& messages() const { return messages_; }
   std::vector<Diagnostic> take() { return std::move(messages_); }
 

@@ -29,15 +29,31 @@ using Celsius = Amount<struct CelsiusUnit>;
 using Fraction = Amount<struct FractionUnit>;  // 0 to 1; a share, printed as per cent
 using Days = Amount<struct DayUnit>;
 
-constexpr Millimetres operator""_mm(unsigned long long v) { return {static_cast<double>(v)}; }
-constexpr Millimetres operator""_mm(long double v) { return {static_cast<double>(v)}; }
-constexpr Millimetres operator""_cm(unsigned long long v) { return {10.0 * static_cast<double>(v)}; }
-constexpr Litres operator""_L(unsigned long long v) { return {static_cast<double>(v)}; }
-constexpr Litres operator""_L(long double v) { return {static_cast<double>(v)}; }
-constexpr Kilograms operator""_kg(unsigned long long v) { return {static_cast<double>(v)}; }
-constexpr Kilograms operator""_kg(long double v) { return {static_cast<double>(v)}; }
+constexpr Millimetres operator""_mm(unsigned long long v) {
+  return {static_cast<double>(v)};
+}
+constexpr Millimetres operator""_mm(long double v) {
+  return {static_cast<double>(v)};
+}
+constexpr Millimetres operator""_cm(unsigned long long v) {
+  return {10.0 * static_cast<double>(v)};
+}
+constexpr Litres operator""_L(unsigned long long v) {
+  return {static_cast<double>(v)};
+}
+constexpr Litres operator""_L(long double v) {
+  return {static_cast<double>(v)};
+}
+constexpr Kilograms operator""_kg(unsigned long long v) {
+  return {static_cast<double>(v)};
+}
+constexpr Kilograms operator""_kg(long double v) {
+  return {static_cast<double>(v)};
+}
 
-constexpr Litres volume(SquareMetres area, Millimetres depth) { return {area.v * depth.v}; }
+constexpr Litres volume(SquareMetres area, Millimetres depth) {
+  return {area.v * depth.v};
+}
 constexpr Kilograms mass(Litres volume, KilogramsPerCubicMetre density) {
   return {volume.v * density.v / 1000.0};
 }

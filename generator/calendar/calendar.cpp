@@ -104,8 +104,8 @@ std::vector<Event> events(const Input& in, const std::vector<CalendarDay>& days)
 // off by their UIDs (RFC 5545, 3.8.1.11).
 void call_off(const Input& in, std::vector<Event>& all) {
   for (Event& event : events(in, in.plan.calendar_before)) {
-    const bool stays = std::any_of(all.begin(), all.end(),
-                                   [&](const Event& e) { return e.task == event.task; });
+    const bool stays =
+        std::any_of(all.begin(), all.end(), [&](const Event& e) { return e.task == event.task; });
     if (stays) continue;
     event.cancelled = true;
     all.push_back(std::move(event));

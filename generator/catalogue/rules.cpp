@@ -81,10 +81,7 @@ Supply supply(const std::string& id, const Node& n) {
 }
 
 CarePoint care_point(const std::string& id, const Node& n) {
-  return {.id = id,
-          .under = n.text("under").value_or(""),
-          .when = conditions(n),
-          .where = n.name};
+  return {.id = id, .under = n.text("under").value_or(""), .when = conditions(n), .where = n.name};
 }
 
 template <class Rule>
@@ -202,10 +199,10 @@ Outcome<TaskRules> rules_in(const DataFile& file) {
   Sink sink;
   const auto root = taken(read_document(file.text, file.path, rule_keys()), sink);
   if (!root) return {std::nullopt, sink.take()};
-  TaskRules rules{section(*root, "work", work_rule), section(*root, "care", care_rule),
-                  section(*root, "readiness", readiness_rule), texts(*root, "tools"),
-                  section(*root, "supplies", supply),
-                  section(*root, "points", care_point)};
+  TaskRules rules{
+      section(*root, "work", work_rule),           section(*root, "care", care_rule),
+      section(*root, "readiness", readiness_rule), texts(*root, "tools"),
+      section(*root, "supplies", supply),          section(*root, "points", care_point)};
   const auto known = needable(rules);
   check_names(rules.work, known, sink);
   check_names(rules.care, known, sink);

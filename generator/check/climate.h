@@ -21,7 +21,7 @@ struct Position {
 struct Room {
   Uncertain<Celsius> temperature;
   Uncertain<Fraction> humidity;
-  bool stated = false;  // false: the defaults of the key table stand in
+  bool stated = false;          // false: the defaults of the key table stand in
   std::optional<Money> tariff;  // of a kilowatt hour
   Span where;
 };

@@ -19,8 +19,8 @@ struct Opening {
   SquareMetres gross, free;
   bool door = false, mesh = false;
   std::optional<Millimetres> length;  // of a door, in the middle of its wall
-  std::optional<Millimetres> gap;  // the widest round thing that passes; none: not known
-  std::optional<Box> over;  // the part of the top it covers, x-y in mm
+  std::optional<Millimetres> gap;     // the widest round thing that passes; none: not known
+  std::optional<Box> over;            // the part of the top it covers, x-y in mm
   Span where;
 };
 

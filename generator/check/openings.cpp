@@ -138,7 +138,8 @@ void check_sill(Checking& c) {
   e.sill = stated ? Millimetres{*stated} : worked_out;
   e.sill_at = stated ? place_of(c.root, "enclosure.sill") : lowest ? lowest->where : e.height_at;
   if (!stated) {
-    if (lowest) c.build.assumed.push_back({"enclosure.sill", edge_as_typed(c, *lowest), from_default});
+    if (lowest)
+      c.build.assumed.push_back({"enclosure.sill", edge_as_typed(c, *lowest), from_default});
   } else if (e.sill > e.height) {
     c.error(e.sill_at,
             "the sill (" + length_text(e.sill) + ") is higher than the tank (" +

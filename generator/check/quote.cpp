@@ -47,8 +47,8 @@ class QuoteReader {
     if (quote_.has("rate")) {
       terms_.rate = money("rate");
     } else {
-      c_.error(leaf.where, "labour is charged, but what an hour costs is missing",
-               "", "add rate to quote, such as 'rate: 32 per h'");
+      c_.error(leaf.where, "labour is charged, but what an hour costs is missing", "",
+               "add rate to quote, such as 'rate: 32 per h'");
     }
   }
 

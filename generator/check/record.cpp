@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "check/checking.h"
-#include "check/slip.h"
 #include "check/names.h"
 #include "check/offer.h"
+#include "check/slip.h"
 
 namespace loamsheet {
 namespace {

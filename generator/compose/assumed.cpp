@@ -15,7 +15,8 @@ struct Group {
 };
 
 std::string spoken(std::string key) {
-  std::replace_if(key.begin(), key.end(), [](char c) { return c == '.' || c == '_'; }, ' ');
+  std::replace_if(
+      key.begin(), key.end(), [](char c) { return c == '.' || c == '_'; }, ' ');
   return trimmed(key);
 }
 
@@ -53,8 +54,8 @@ std::vector<Group> by_place(const ComposeInput& in, const std::string& from) {
 std::vector<Group> merged(const std::vector<Group>& groups) {
   std::vector<Group> all;
   for (const Group& group : groups) {
-    const auto like = std::find_if(all.begin(), all.end(),
-                                   [&](const Group& g) { return same_values(g, group); });
+    const auto like =
+        std::find_if(all.begin(), all.end(), [&](const Group& g) { return same_values(g, group); });
     if (like == all.end()) {
       all.push_back(group);
     } else {

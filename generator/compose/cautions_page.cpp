@@ -88,8 +88,8 @@ void add_works(const ComposeInput& in, std::vector<Block>& blocks) {
     if (const auto source = read_source(in.catalogue, origin).value) {
       works.push_back(work(w, *source));
     } else {
-      unpublished.push_back(w.say(origin == "from memory" ? "cautions.origin-memory"
-                                                          : "cautions.origin-practice"));
+      unpublished.push_back(
+          w.say(origin == "from memory" ? "cautions.origin-memory" : "cautions.origin-practice"));
     }
   }
   works.insert(works.end(), unpublished.begin(), unpublished.end());

@@ -40,10 +40,9 @@ std::string kicker(const ComposeInput& in) {
       id.prepared_by.empty() ? "" : w.say("build.kicker-by", {{"by", id.prepared_by}});
   const std::string customer =
       id.customer.empty() ? "" : w.say("build.kicker-for", {{"customer", id.customer}});
-  return w.say("build.kicker", {{"reference", id.reference},
-                                {"revision", id.revision},
-                                {"by", by},
-                                {"for", customer}});
+  return w.say(
+      "build.kicker",
+      {{"reference", id.reference}, {"revision", id.revision}, {"by", by}, {"for", customer}});
 }
 
 // The worst finding with its remedy, and how many of its weight are left for the last page.
@@ -196,13 +195,12 @@ void add_goods(const ComposeInput& in, std::vector<Fact>& facts) {
                                 : w.say("build.price-whole");
     const std::string lacking =
         stocked ? w.say("build.price-short", {{"items", shortages(in)}}) : "";
-    facts.push_back({w.say("build.price"), bold(money_words(in, quote->total)),
-                     w.say("build.price-note", {{"deposit", money_words(in, quote->deposit)},
-                                                {"all", all},
-                                                {"short", lacking}})});
-  } else if (stocked) {
     facts.push_back(
-        {w.say("build.shortages"), bold(shortages(in)), w.say("build.shortages-note")});
+        {w.say("build.price"), bold(money_words(in, quote->total)),
+         w.say("build.price-note",
+               {{"deposit", money_words(in, quote->deposit)}, {"all", all}, {"short", lacking}})});
+  } else if (stocked) {
+    facts.push_back({w.say("build.shortages"), bold(shortages(in)), w.say("build.shortages-note")});
   }
 }
 

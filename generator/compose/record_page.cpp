@@ -7,10 +7,10 @@
 namespace loamsheet {
 namespace {
 
-constexpr int least_weeks = 8;    // on paper, even where the calendar is shorter
-constexpr int most_weeks = 9;     // that a table has room for, in large print, too
-constexpr double hand_row = 6.3;  // mm: room for a word by hand
-constexpr int reading_rows = 7;   // of the days that the readings must be in band
+constexpr int least_weeks = 8;          // on paper, even where the calendar is shorter
+constexpr int most_weeks = 9;           // that a table has room for, in large print, too
+constexpr double hand_row = 6.3;        // mm: room for a word by hand
+constexpr int reading_rows = 7;         // of the days that the readings must be in band
 constexpr const char* visit = "visit";  // the task of the calendar
 
 int weeks_kept(const ComposeInput& in) {

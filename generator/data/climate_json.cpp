@@ -35,7 +35,8 @@ Json heat_json(const HeatPlan& heat) {
           {"needed_night_w", watts(heat.needed_night)},
           {"fitted_w", figure(heat.fitted)},
           {"kwh_month", figure(heat.kwh_month)},
-          {"cost_month", heat.cost_month ? Json(static_cast<double>(heat.cost_month->v) / 10000) : Json(nullptr)},
+          {"cost_month",
+           heat.cost_month ? Json(static_cast<double>(heat.cost_month->v) / 10000) : Json(nullptr)},
           {"all_off_c", ends(heat.all_off.low.v, heat.all_off.high.v)},
           {"all_on_c", ends(heat.all_on.low.v, heat.all_on.high.v)}};
 }

@@ -40,8 +40,8 @@ void attach_shop_files(World& world, const Planned& p, Sink& sink, std::vector<A
            files);
   }
   for (const std::string& name : catalogue_files(p.spec)) {
-    attach(world, path_beside(p.spec, name),
-           {base_name(name), "application/yaml", "catalogue", ""}, sink, files);
+    attach(world, path_beside(p.spec, name), {base_name(name), "application/yaml", "catalogue", ""},
+           sink, files);
   }
 }
 

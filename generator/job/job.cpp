@@ -98,8 +98,7 @@ struct Beside {
 Beside beside(const Planned& p, const SheetOptions& options, const Sketched& sketch,
               long long stamp) {
   const Shown shown(p.build, p.plan, options.customer_copy);
-  return {draw_pdf(sketch.figures, sketch.type),
-          make_calendar(p.build, p.plan, p.wording, stamp),
+  return {draw_pdf(sketch.figures, sketch.type), make_calendar(p.build, p.plan, p.wording, stamp),
           numbers_json({shown.build(), shown.plan(), p.wording})};
 }
 
@@ -147,8 +146,7 @@ Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
   const auto stamp = taken(stamp_of(world, p.build), sink);
   auto sketch = taken(sketched(world, p), sink);
   if (!stamp || !sketch) return {std::nullopt, sink.take()};
-  auto making =
-      std::async(std::launch::async, [&] { return beside(p, options, *sketch, *stamp); });
+  auto making = std::async(std::launch::async, [&] { return beside(p, options, *sketch, *stamp); });
   auto sheet = taken(paged(p, options, *sketch), sink);
   if (!sheet) return {std::nullopt, sink.take()};
   auto pages = taken(paint(sheet->pages, sketch->type), sink);
@@ -156,11 +154,11 @@ Outcome<std::vector<OutputFile>> make_files(World& world, const Planned& p,
   auto figures = taken(std::move(made.figures), sink);
   auto calendar = taken(std::move(made.calendar), sink);
   if (!pages || !figures || !calendar) return {std::nullopt, sink.take()};
-  auto pdf = taken(bound(world, p, options,
-                         {std::move(*sketch), std::move(*sheet), std::move(*pages),
-                          std::move(*figures)},
-                         *stamp),
-                   sink);
+  auto pdf =
+      taken(bound(world, p, options,
+                  {std::move(*sketch), std::move(*sheet), std::move(*pages), std::move(*figures)},
+                  *stamp),
+            sink);
   if (!pdf) return {std::nullopt, sink.take()};
   const std::string stem = file_stem(p.build, options.customer_copy);
   std::vector<OutputFile> files;

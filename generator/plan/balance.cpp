@@ -57,12 +57,9 @@ Balance vapour_balance(const Shell& tank, const Around& around, Celsius inside) 
   };
   const double humidity = crossing({0, 1}, close_humidity, gained);
   const double lost = std::max(0.0, seconds * flow * (full * humidity - outside));
-  return {inside,
-          {humidity},
-          flow,
-          given_off(tank, around, inside, humidity),
-          lost,
-          panes.condense(full * humidity)};
+  return {inside, {humidity},
+          flow,   given_off(tank, around, inside, humidity),
+          lost,   panes.condense(full * humidity)};
 }
 
 // What condenses gives its heat to the pane; the pane's outer side carries this share of it away.

@@ -36,8 +36,8 @@ std::vector<UvPlan> uv_plans(const Build&);  // of animals whose zone is known, 
 struct AirState {
   Range<Celsius> temperature;
   Range<Fraction> humidity;
-  Range<double> vent;  // litres a second exchanged with the room
-  Range<Litres> lost;  // water that leaves as vapour, litres an hour
+  Range<double> vent;         // litres a second exchanged with the room
+  Range<Litres> lost;         // water that leaves as vapour, litres an hour
   Range<Litres> condensed{};  // water that runs down the panes, litres an hour
 };
 struct Season {
@@ -58,8 +58,8 @@ struct HeatPlan {
   // Watts in winter to hold the middle of the animals' day band and the low end of their night's;
   // nothing without a band that all of them share.
   std::optional<double> needed_day, needed_night;
-  double fitted = 0;     // watts of lamps and heaters
-  double kwh_month = 0;  // running, over 30 days of winter
+  double fitted = 0;                // watts of lamps and heaters
+  double kwh_month = 0;             // running, over 30 days of winter
   std::optional<Money> cost_month;  // of those, at the tariff, to the coin
   Range<Celsius> all_off;           // on a winter day with no power
   Range<Celsius> all_on;            // on a summer day with lamps lit and every heater stuck on

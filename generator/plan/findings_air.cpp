@@ -118,18 +118,19 @@ Found humidity(const Build& build, const AirPlan& air, const KeptAnimal& animal)
   const Range<Fraction> all{drier.humidity.low, damper.humidity.high};
   const Fraction too_dry = band.low - all.low, too_damp = all.high - band.high;
   if (dry == Miss::part && damp == Miss::part) {
-    return {missed(Weight::note, "humidity-unsure", animal, all, band, std::max(too_dry, too_damp))};
+    return {
+        missed(Weight::note, "humidity-unsure", animal, all, band, std::max(too_dry, too_damp))};
   }
   Found found;
   if (dry == Miss::whole || (dry == Miss::part && damp == Miss::none)) {
-    found.push_back(with_mend(
-        missed(weight(dry), "humidity-low", animal, drier.humidity, band, too_dry),
-        for_damper_air(build, drier.room, band.low), "damp-otherwise"));
+    found.push_back(
+        with_mend(missed(weight(dry), "humidity-low", animal, drier.humidity, band, too_dry),
+                  for_damper_air(build, drier.room, band.low), "damp-otherwise"));
   }
   if (damp == Miss::whole || (damp == Miss::part && dry == Miss::none)) {
-    found.push_back(with_mend(
-        missed(weight(damp), "humidity-high", animal, damper.humidity, band, too_damp),
-        for_drier_air(build, damper.room, band.high), "dry-otherwise"));
+    found.push_back(
+        with_mend(missed(weight(damp), "humidity-high", animal, damper.humidity, band, too_damp),
+                  for_drier_air(build, damper.room, band.high), "dry-otherwise"));
   }
   return found;
 }

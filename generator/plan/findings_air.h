@@ -7,7 +7,6 @@
 
 namespace loamsheet {
 
-
 // Temperature and humidity against one animal's bands, each with the least change that mends it.
 Found air_findings(const Build&, const AirPlan&, const KeptAnimal&);
 
@@ -17,8 +16,8 @@ Found planted_air_findings(const Build&, const AirPlan&);
 // Heaters, and what the tank comes to with everything off and with everything on.
 Found heat_findings(const Build&, const HeatPlan&, const AirPlan&);
 
-// With the change that mends it under "mend" and its amount; where none is enough, `otherwise` names
-// the sentence that says what is left to do. Sentences are those of templates/en/mend.yaml.
+// With the change that mends it under "mend" and its amount; where none is enough, `otherwise`
+// names the sentence that says what is left to do. Sentences are those of templates/en/mend.yaml.
 Finding with_mend(Finding, const std::optional<Mend>&, const char* otherwise);
 
 // Nothing that is only assumed, or only known from memory, stops a build.

@@ -13,7 +13,7 @@ namespace loamsheet {
 namespace {
 
 constexpr double mol_in_hour = 0.0036;  // of 1 umol a second
-constexpr int digits_said = 3;  // of a day's light: what reads the same is no miss
+constexpr int digits_said = 3;          // of a day's light: what reads the same is no miss
 
 enum class Miss { none, dark, bright };
 

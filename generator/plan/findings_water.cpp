@@ -40,10 +40,7 @@ Found tiring(const Build& build, const UpkeepPlan& upkeep) {
 
 Found salts(const Build& build, const UpkeepPlan& upkeep) {
   if (!upkeep.flush_every) return {};
-  return {{Weight::note,
-           "salts-build-up",
-           build.water_source_at,
-           {{"days", *upkeep.flush_every}}}};
+  return {{Weight::note, "salts-build-up", build.water_source_at, {{"days", *upkeep.flush_every}}}};
 }
 
 Found fogger(const Build& build) {

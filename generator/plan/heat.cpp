@@ -42,9 +42,8 @@ Range<Celsius> over_cases(const Build& build, Celsius room, Warmth warmth) {
 }
 
 Range<Celsius> all_off(const Build& build, const Shell& tank) {
-  return over_cases(build, build.room.temperature.range.low, [&](const Around& around) {
-    return warmed_by(tank, around, 0).temperature;
-  });
+  return over_cases(build, build.room.temperature.range.low,
+                    [&](const Around& around) { return warmed_by(tank, around, 0).temperature; });
 }
 
 // A heater with a cut-out of its own warms the tank no further than that.

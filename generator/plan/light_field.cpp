@@ -111,7 +111,7 @@ Shares panel_shares(const View& v, double length, double width) {
   for (int i = 0; i < parts; ++i) {
     for (int j = 0; j < parts; ++j) {
       shares[i + 1][j + 1] =
-        v.open(length * ((i + 0.5) / parts - 0.5), width * ((j + 0.5) / parts - 0.5));
+          v.open(length * ((i + 0.5) / parts - 0.5), width * ((j + 0.5) / parts - 0.5));
     }
   }
   return shares;
@@ -181,8 +181,14 @@ LightAt LightField::at(const Position& to, const std::vector<Crown>& crowns) con
     if (up <= 0 || lamp.flux <= 0) continue;
     const Space shines = shining(lamp);
     between.look(slopes_to(shines, to));
-    const View view{path_, lamp, to, (lamp.at.x - to.x) / mm_per_m, (lamp.at.y - to.y) / mm_per_m,
-                    up / mm_per_m, between, path_.light(shines.low, shines.high, to)};
+    const View view{path_,
+                    lamp,
+                    to,
+                    (lamp.at.x - to.x) / mm_per_m,
+                    (lamp.at.y - to.y) / mm_per_m,
+                    up / mm_per_m,
+                    between,
+                    path_.light(shines.low, shines.high, to)};
     const double ppfd = illuminance(view) * lamp.photons_per_lux;
     light.ppfd += ppfd;
     light.dli += ppfd * lamp.hours * mol_in_hour;

@@ -143,9 +143,8 @@ Balance after(const Build& build, const Case& now, const Mend& mend, bool by_day
 
 std::optional<Mend> for_damper_air(const Build& build, Celsius room, Fraction least) {
   const Case now{tank_of(build), driest(build, room)};
-  return first_enough(covering, [&](const Mend& mend) {
-    return after(build, now, mend, true).humidity >= least;
-  });
+  return first_enough(
+      covering, [&](const Mend& mend) { return after(build, now, mend, true).humidity >= least; });
 }
 
 std::optional<Mend> for_drier_air(const Build& build, Celsius room, Fraction most) {

@@ -11,7 +11,7 @@ namespace loamsheet {
 namespace {
 
 constexpr double least = 0.5, surface = 1;  // mm: half a side; what counts as touching
-constexpr double board = 10;               // mm: a ledge whose height is not stated
+constexpr double board = 10;                // mm: a ledge whose height is not stated
 
 double ground_at(const Build& build, const Profile& layers, double y) {
   const Box box = extent(build.enclosure.footprint);

@@ -99,7 +99,7 @@ struct Plan {
   std::vector<Step> order;
   std::vector<CalendarDay> calendar;
   std::vector<CalendarDay> calendar_before;  // of a revision that replaces plants or slips
-  int cure_days = 0;  // the longest that anything has to cure; 0: nothing has to
+  int cure_days = 0;              // the longest that anything has to cure; 0: nothing has to
   std::vector<Finding> findings;  // stops first, then cautions, then notes; in spec order
 };
 

@@ -21,8 +21,7 @@ void move(FirstReading& reading, const Shell& tank, const Range<Around>& ends) {
   for (bool by_day : {true, false}) {
     const Balance low = settle(tank, ends.low, by_day), high = settle(tank, ends.high, by_day);
     reading.humidity = std::max(reading.humidity, std::fabs(low.humidity.v - high.humidity.v));
-    reading.warmth =
-        std::max(reading.warmth, std::fabs(low.temperature.v - high.temperature.v));
+    reading.warmth = std::max(reading.warmth, std::fabs(low.temperature.v - high.temperature.v));
   }
 }
 
@@ -115,7 +114,7 @@ std::vector<FirstReading> first_readings(const Build& build) {
   const Shell tank = tank_of(build);
   std::vector<FirstReading> all = beyond_the_balance(build);
   std::vector<FirstReading> moving{room_humidity(build, tank), room_temperature(build, tank),
-                              openings(build, tank)};
+                                   openings(build, tank)};
   if (!build.measured_loss) moving.push_back(water_lost(build, tank));
   std::stable_sort(moving.begin(), moving.end(), [&](const FirstReading& a, const FirstReading& b) {
     return telling(a, build) > telling(b, build);

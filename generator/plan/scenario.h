@@ -32,7 +32,7 @@ struct Result {
   Litres first_watering;
   Millimetres standing;
   Kilograms dry, wet;
-  Kilograms moved;        // drained, loose stone out
+  Kilograms moved;     // drained, loose stone out
   double strokes = 0;  // seconds of the pump, or pulls, for a litre; 0 without a mister
 };
 

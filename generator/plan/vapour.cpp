@@ -47,8 +47,7 @@ class AirOver {
   double takes_from(Celsius water) const {
     const double at_water = saturation_pressure(water) * 1000;
     const MoistAir wet = holding(water, at_water);
-    const double rising = 35 * wet.density *
-                          std::cbrt(std::max(0.0, air_.density - wet.density)) *
+    const double rising = 35 * wet.density * std::cbrt(std::max(0.0, air_.density - wet.density)) *
                           (wet.ratio - air_.ratio);
     return std::max(rising, 0.00005 * (at_water - vapour_));
   }

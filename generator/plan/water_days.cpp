@@ -190,8 +190,8 @@ std::optional<UpkeepPlan> plan_upkeep(const Build& build, const LayersPlan& laye
   for (int day = 0; day <= through; ++day) plan.days.push_back(store.next(day));
   plan.fill_every = days_between_fills(build, plan.days);
   plan.stuck_on_overflow = overflow(build, layers, plan.days);
-  plan.flush_every = flush_every(build, {pores(build, layers, &Bulk::field_capacity)},
-                                 mist_a_day(plan.days));
+  plan.flush_every =
+      flush_every(build, {pores(build, layers, &Bulk::field_capacity)}, mist_a_day(plan.days));
   const int regime = routine_for(build).tapered_by;
   if (regime <= through) plan.regime_from = regime;
   return plan;

@@ -54,12 +54,13 @@ std::map<std::string, Entry> planned(const std::string& spec) {
 }
 
 size_t called_off(const std::map<std::string, Entry>& all) {
-  return static_cast<size_t>(std::count_if(all.begin(), all.end(),
-                                           [](const auto& e) { return e.second.cancelled; }));
+  return static_cast<size_t>(
+      std::count_if(all.begin(), all.end(), [](const auto& e) { return e.second.cancelled; }));
 }
 
 // Every event of the first is in the second, and what is called off was in the first on that day.
-void holds_all(const std::map<std::string, Entry>& first, const std::map<std::string, Entry>& next) {
+void holds_all(const std::map<std::string, Entry>& first,
+               const std::map<std::string, Entry>& next) {
   for (const auto& [uid, entry] : first) {
     INFO(uid);
     REQUIRE(next.contains(uid));

@@ -136,7 +136,8 @@ TEST_CASE("a room that is known less well never narrows what is printed of the a
     const Build build = drawn_climate();
     Build wide = build;
     auto& humidity = wide.room.humidity.range;
-    humidity.low = humidity.low * 0.9, humidity.high = Fraction{std::min(1.0, humidity.high.v * 1.1)};
+    humidity.low = humidity.low * 0.9,
+    humidity.high = Fraction{std::min(1.0, humidity.high.v * 1.1)};
     const AirPlan narrow = air_plan(build), wider = air_plan(wide);
     RC_ASSERT(no_narrower(wider, narrow));
     const bool saturated = narrow.winter.day.humidity.low.v >= 1;
@@ -154,8 +155,8 @@ TEST_CASE("a measured loss is what the balance then loses") {
     build.measured_loss = Range<Litres>{measured, measured};
     const Range<double> ends = evaporation_ends(build);
     const double reached = daily_loss(build, tank, ends.low);
-    const bool out_of_reach = daily_loss(build, tank, 20) < measured.v ||
-                              daily_loss(build, tank, 0.05) > measured.v;
+    const bool out_of_reach =
+        daily_loss(build, tank, 20) < measured.v || daily_loss(build, tank, 0.05) > measured.v;
     RC_ASSERT(out_of_reach || std::fabs(reached - measured.v) < 0.01 * measured.v);
   });
 }

@@ -19,7 +19,8 @@ std::string shared_part(const tree::fs::path& file) {
 }
 
 std::set<std::string> defined_in(const tree::fs::path& file) {
-  static const std::regex definition(R"re(\n(?:struct|class|enum class) (\w+) (?:final )?(?::[^;{]*)?\{)re");
+  static const std::regex definition(
+      R"re(\n(?:struct|class|enum class) (\w+) (?:final )?(?::[^;{]*)?\{)re");
   const std::string text = shared_part(file);
   std::set<std::string> names;
   for (std::sregex_iterator m(text.begin(), text.end(), definition), end; m != end; ++m) {

@@ -98,8 +98,7 @@ inline Build box_build() {
 inline Build with_unknown_moisture(Build build, double low, double high) {
   const int unknown = static_cast<int>(build.unknowns.size());
   build.layers.substrate.parts[0].bulk.moisture_as_placed = {{{low}, {high}}, unknown};
-  build.unknowns.push_back(
-      {"layers.substrate.placed", place(32, 90), "catalogue", "dry–damp"});
+  build.unknowns.push_back({"layers.substrate.placed", place(32, 90), "catalogue", "dry–damp"});
   return build;
 }
 
