@@ -2,6 +2,7 @@
 
 # One checkout finds what another has compiled: paths below the checkout do not count.
 export CCACHE_BASEDIR="$root" CCACHE_NOHASHDIR=true
+export CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime
 
 # Names of the packages in the given lists that are not installed.
 missing_packages() {
@@ -50,9 +51,13 @@ configure() {
   echo "$*" >"$folder/options"
 }
 
-# build FOLDER TARGET...: quiet unless something fails.
+# build FOLDER TARGET...: on a terminal with Ninja's counter, elsewhere quiet unless something fails.
 build() {
   folder=$1
   shift
+  if [ -t 2 ]; then
+    NINJA_STATUS='compiling %f of %t: ' ninja -C "$folder" "$@" >&2 || exit 3
+    return
+  fi
   ninja -C "$folder" "$@" >"$folder/build.log" 2>&1 || { tail -n 60 "$folder/build.log" >&2; exit 3; }
 }

@@ -153,4 +153,18 @@ Outcome<CrewSpecies> read_crew(const Catalogue& c, const std::string& id) {
   return read_living<CrewSpecies>({c, c.crew, crew_keys()}, id);
 }
 
+Animal::Animal() = default;
+Animal::Animal(const Animal&) = default;
+Animal::Animal(Animal&&) noexcept = default;
+Animal& Animal::operator=(const Animal&) = default;
+Animal& Animal::operator=(Animal&&) noexcept = default;
+Animal::~Animal() = default;
+
+Plant::Plant() = default;
+Plant::Plant(const Plant&) = default;
+Plant::Plant(Plant&&) noexcept = default;
+Plant& Plant::operator=(const Plant&) = default;
+Plant& Plant::operator=(Plant&&) noexcept = default;
+Plant::~Plant() = default;
+
 }  // namespace loamsheet

@@ -15,6 +15,13 @@ namespace loamsheet {
 
 // Sizes are those of adults; floor and headroom the least enclosure for one or two animals.
 struct Animal {
+  Animal();  // compiled once, out of line
+  Animal(const Animal&);
+  Animal(Animal&&) noexcept;
+  Animal& operator=(const Animal&);
+  Animal& operator=(Animal&&) noexcept;
+  ~Animal();
+
   std::string id, name;
   Known<std::string> group;       // "skink"
   Known<std::string> build_kind;  // humid, temperate, arid, burrowing, semi-aquatic
@@ -43,6 +50,13 @@ struct Animal {
 
 // Sizes are mature; a climber's height is the length of its stem.
 struct Plant {
+  Plant();  // compiled once, out of line
+  Plant(const Plant&);
+  Plant(Plant&&) noexcept;
+  Plant& operator=(const Plant&);
+  Plant& operator=(Plant&&) noexcept;
+  ~Plant();
+
   std::string id, name;
   std::string botanical;                     // "Ficus pumila 'Minima'"
   Known<std::string> family, habit, growth;  // climber, ground-cover, ...; slow, medium, fast

@@ -64,7 +64,6 @@ struct Measure {
     return {KindOf<Amount<U>>::name, {r.low.v, r.high.v}};
   }
   Measured operator()(const std::string&) const { return {}; }
-  Measured operator()(const WordKey&) const { return {}; }
   Measured operator()(Date) const { return {}; }
 };
 
@@ -165,7 +164,6 @@ std::string Wording::written(Date date, const std::string& form) const {
 
 std::string Wording::written(const Arg& arg, const std::string& form) const {
   if (const auto* text = std::get_if<std::string>(&arg)) return *text;
-  if (const auto* word = std::get_if<WordKey>(&arg)) return say(word->key);
   if (const auto* date = std::get_if<Date>(&arg)) return written(*date, form);
   const Measured measured = std::visit(Measure{}, arg);
   const std::string name = std::string(measured.kind) + (form.empty() ? "" : '-' + form);

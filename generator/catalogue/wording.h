@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "base/arg.h"
 #include "base/date.h"
 #include "base/diagnostic.h"
 #include "base/units.h"
@@ -16,17 +17,6 @@
 #include "catalogue/amounts.h"
 
 namespace loamsheet {
-
-// What may fill a slot. Strings go in as they are; amounts are written in the sheet's units.
-// A Range is written once when both ends read the same, otherwise as "low–high unit".
-// Another sentence, by its name: "material.expanded-clay".
-struct WordKey {
-  std::string key;
-};
-using Arg = std::variant<std::string, WordKey, int, double, Date, Millimetres, SquareMetres, Litres,
-                         Kilograms, Celsius, Fraction, Days, Range<Millimetres>, Range<Litres>,
-                         Range<Kilograms>, Range<Celsius>, Range<Fraction>>;
-using Args = std::vector<std::pair<std::string, Arg>>;
 
 enum class UnitSystem { metric, us };
 

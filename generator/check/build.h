@@ -52,7 +52,8 @@ struct Shop {
 };
 
 struct Print {
-  bool letter = false, us_units = false, large = false;
+  std::string paper;  // name of a row of base/paper.h
+  bool us_units = false, large = false;
   std::string language = "en";
 };
 
@@ -69,6 +70,13 @@ struct HazardousMaterial {
 };
 
 struct Build {
+  Build();  // compiled once, out of line
+  Build(const Build&);
+  Build(Build&&) noexcept;
+  Build& operator=(const Build&);
+  Build& operator=(Build&&) noexcept;
+  ~Build();
+
   std::string spec_file;
   Identity identity;
   Shop shop;

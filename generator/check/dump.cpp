@@ -71,9 +71,8 @@ std::string of(const Identity& id, const Print& print) {
   if (id.moves_on) out += line("moves-on", iso(*id.moves_on));
   if (!id.prepared_by.empty()) out += line("prepared-by", id.prepared_by);
   if (!id.customer.empty()) out += line("customer", id.customer);
-  return out + line("print", std::string(print.letter ? "Letter " : "A4 ") +
-                                 (print.us_units ? "us " : "metric ") + print.language +
-                                 (print.large ? " large" : " normal"));
+  return out + line("print", print.paper + ' ' + (print.us_units ? "us " : "metric ") +
+                                 print.language + (print.large ? " large" : " normal"));
 }
 
 std::string of(const Opening& o) {

@@ -1,6 +1,7 @@
 #include <array>
 #include <string_view>
 
+#include "base/paper.h"
 #include "check/check.h"
 #include "check/checking.h"
 
@@ -68,7 +69,7 @@ void check_identity(Checking& c) {
 }
 
 Print print_of(const Node& n) {
-  return {.letter = n.text("print.paper") == "Letter",
+  return {.paper = n.text("print.paper").value_or(std::string(papers.front().name)),
           .us_units = n.text("print.units") == "us",
           .large = n.text("print.size") == "large",
           .language = n.text("print.language").value_or("en")};

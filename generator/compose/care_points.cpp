@@ -1,6 +1,6 @@
 #include "compose/parts.h"
 #include "compose/words.h"
-#include "plan/conditions.h"
+#include "plan/care/care.h"
 
 namespace loamsheet {
 

@@ -4,8 +4,7 @@
 #include "base/text.h"
 #include "compose/parts.h"
 #include "compose/words.h"
-#include "plan/by_height.h"
-#include "plan/climate_fit.h"
+#include "plan/air/air.h"
 
 namespace loamsheet {
 namespace {

@@ -41,7 +41,7 @@ Sheet frame(const ComposeInput& in) {
       w.say(contact ? "sheet.running-right-contact" : "sheet.running-right", names);
   sheet.page_of = w.say("sheet.page-of", names);
   sheet.foot = w.say("sheet.foot");
-  sheet.letter = in.build.print.letter;
+  sheet.paper = in.build.print.paper;
   return sheet;
 }
 

@@ -8,7 +8,7 @@ namespace {
 // Unknown inputs, hazards and materials go by their names on paper; a change that mends, of a lamp
 // or of the air, is a sentence of its own with the same numbers.
 Args args_of(const Finding& finding, const Wording& wording) {
-  Args args = worded(finding.args);
+  Args args = finding.args;
   for (auto& [slot, value] : args) {
     if (slot == "input") value = key_name(wording, std::get<std::string>(value));
     if (slot == "hazard") value = wording.say("hazards." + std::get<std::string>(value));

@@ -5,7 +5,7 @@
 #include "base/text.h"
 #include "compose/goods_words.h"
 #include "compose/words.h"
-#include "plan/pull_list.h"
+#include "plan/shop/shop.h"
 
 namespace loamsheet {
 namespace {

@@ -25,7 +25,7 @@ std::string where(const ComposeInput& in, const PlacedPlant& p) {
 std::string reasons(const ComposeInput& in, const PlacedPlant& p) {
   std::vector<std::string> said;
   for (const Reason& r : p.why) {
-    said.push_back(in.wording.say("planting.why." + r.name, worded(r.args)));
+    said.push_back(in.wording.say("planting.why." + r.name, r.args));
   }
   return join(said, " ");
 }

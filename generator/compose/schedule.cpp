@@ -5,7 +5,7 @@
 namespace loamsheet {
 
 std::string said(const Step& step, const Wording& wording) {
-  Args args = worded(step.args);
+  Args args = step.args;
   for (auto& [slot, value] : args) {
     if (slot.ends_with("-material")) value = material_name(wording, std::get<std::string>(value));
   }
@@ -13,16 +13,16 @@ std::string said(const Step& step, const Wording& wording) {
 }
 
 std::string said(const CalendarTask& task, const Wording& wording) {
-  return wording.say("calendar.task." + task.task, worded(task.args));
+  return wording.say("calendar.task." + task.task, task.args);
 }
 
 std::string said_short(const CalendarTask& task, const Wording& wording) {
-  return wording.say("calendar.short." + task.task, worded(task.args));
+  return wording.say("calendar.short." + task.task, task.args);
 }
 
 std::string said_amount(const CalendarTask& task, const Wording& wording) {
   if (task.amount.empty()) return "";
-  return wording.say("calendar.amount." + task.amount, worded(task.args));
+  return wording.say("calendar.amount." + task.amount, task.args);
 }
 
 }  // namespace loamsheet

@@ -3,7 +3,7 @@
 #include <string>
 
 #include "catalogue/wording.h"
-#include "plan/schedule.h"
+#include "plan/care/care.h"
 
 namespace loamsheet {
 

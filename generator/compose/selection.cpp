@@ -14,7 +14,7 @@ std::string price(const Wording& w, const std::optional<double>& amount) {
 std::string why(const Wording& w, const PickedPlant& plant) {
   std::vector<std::string> said;
   for (const Reason& reason : plant.why) {
-    said.push_back(w.say("planting.picked." + reason.name, worded(reason.args)));
+    said.push_back(w.say("planting.picked." + reason.name, reason.args));
   }
   return join(said, " ");
 }
@@ -38,7 +38,7 @@ Table picked_table(const Wording& w, const Selection& selection) {
 std::vector<Words> passed_lines(const Wording& w, const Selection& selection) {
   std::map<std::string, std::vector<std::string>> names;
   for (const PassedOver& plant : selection.passed_over) {
-    Args args = worded(plant.because.args);
+    Args args = plant.because.args;
     std::erase_if(args, [](const auto& slot) { return slot.first == "fit"; });
     const std::string rule = plant.because.name;
     names[w.say("plants.passed-" + rule, args)].push_back(plant.common_name);

@@ -113,7 +113,7 @@ struct Sheet {
   std::string title, author, subject, language;  // document metadata
   std::string running_left, running_right;       // head of every page: reference, revision
   std::string page_of, foot;                     // of every page: "Page {page} of {pages}"
-  bool letter = false;
+  std::string paper;                             // name of a row of base/paper.h
   std::vector<Part> parts;
 };
 

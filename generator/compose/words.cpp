@@ -20,14 +20,6 @@ std::string material_name(const Wording& wording, const std::string& id) {
   return spaced;
 }
 
-Args worded(const std::vector<std::pair<std::string, FindingArg>>& numbers) {
-  Args args;
-  for (const auto& [slot, value] : numbers) {
-    args.emplace_back(slot, std::visit([](const auto& v) { return Arg(v); }, value));
-  }
-  return args;
-}
-
 std::string key_name(const Wording& wording, const std::string& key) {
   const std::string name = "unknown." + key;
   return wording.knows(name) ? wording.say(name) : key;

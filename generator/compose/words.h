@@ -4,10 +4,10 @@
 #include <vector>
 
 #include "base/capital.h"
+#include "base/finding.h"
 #include "catalogue/wording.h"
 #include "check/build.h"
 #include "compose/sheet.h"
-#include "plan/finding.h"
 
 namespace loamsheet {
 
@@ -17,9 +17,6 @@ Words bold(std::string text);
 // The name on paper of a material, a mix ("mix-woodland") or an outlet; a shop's own material
 // goes by its id with blanks for hyphens.
 std::string material_name(const Wording&, const std::string& id);
-
-// The numbers of a finding, a reason or a step, ready for their sentence.
-Args worded(const std::vector<std::pair<std::string, FindingArg>>&);
 
 // What a key of the spec that may be unknown is called on paper; otherwise the key itself.
 std::string key_name(const Wording&, const std::string& key);

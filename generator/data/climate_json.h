@@ -1,8 +1,7 @@
 // climate_json: air and heat, as JSON.
 #pragma once
 #include "data/json.h"
-#include "plan/climate.h"
-#include "plan/readings.h"
+#include "plan/air/air.h"
 
 namespace loamsheet {
 

@@ -2,8 +2,8 @@
 #pragma once
 #include "catalogue/wording.h"
 #include "data/json.h"
-#include "plan/choose.h"
-#include "plan/planting.h"
+#include "plan/choose/choose.h"
+#include "plan/place/place.h"
 
 namespace loamsheet {
 

@@ -6,7 +6,7 @@ namespace loamsheet {
 namespace {
 
 std::string sentence(const char* kind, const Reason& reason, const Wording& wording) {
-  return wording.say(kind + reason.name, worded(reason.args));
+  return wording.say(kind + reason.name, reason.args);
 }
 
 Json money(const std::optional<double>& amount) {

@@ -3,7 +3,7 @@
 #include "base/text.h"
 #include "check/check.h"
 #include "compose/findings.h"
-#include "plan/fit.h"
+#include "plan/fit/fit.h"
 
 namespace loamsheet {
 namespace {

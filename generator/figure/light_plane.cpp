@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "plan/light_field.h"
+#include "plan/light/light.h"
 
 namespace loamsheet {
 namespace {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "plan/layers.h"
+#include "plan/fill/fill.h"
 
 namespace loamsheet {
 namespace {

@@ -27,6 +27,15 @@ Diagnostic no_light() {
   return d;
 }
 
+// A view that can be drawn alone. A further view is a further row, and a function of views.h.
+struct View {
+  std::string_view name;
+  std::optional<Figure> (*draw)(const FigureInput&);
+  bool of_light = false;  // there is none without a lamp that shines
+};
+constexpr std::array views{View{"elevation", elevation}, View{"plan", plan_view},
+                           View{"light", light_map, true}};
+
 bool is_lit(const FigureInput& in) {
   const auto& lamps = in.build.lamps;
   return std::any_of(lamps.begin(), lamps.end(), [](const Lamp& l) { return l.flux > 0; });
@@ -66,17 +75,21 @@ Figure framed(std::string id, Marks marks, int scale) {
 }
 
 const std::vector<std::string>& view_names() {
-  static const std::vector<std::string> names{"elevation", "plan", "light"};
+  static const std::vector<std::string> names = [] {
+    std::vector<std::string> all;
+    for (const View& view : views) all.emplace_back(view.name);
+    return all;
+  }();
   return names;
 }
 
 Outcome<Figures> make_figures(const FigureInput& in) {
-  std::array views{std::async(std::launch::deferred, elevation, std::cref(in)),
+  std::array drawn{std::async(std::launch::deferred, elevation, std::cref(in)),
                    std::async(std::launch::async, plan_view, std::cref(in))};
   Figures figures;
   Sink sink;
-  for (size_t i = 0; i < views.size(); ++i) {
-    auto figure = views[i].get();
+  for (size_t i = 0; i < drawn.size(); ++i) {
+    auto figure = drawn[i].get();
     if (!figure) sink.add(no_room(in, view_names()[i]));
     if (figure) figures.all.push_back(std::move(*figure));
   }
@@ -91,12 +104,10 @@ Outcome<Figures> make_figures(const FigureInput& in) {
 }
 
 Outcome<Figure> make_figure(const FigureInput& in, const std::string& view) {
-  static constexpr std::optional<Figure> (*views[])(const FigureInput&) = {elevation, plan_view,
-                                                                           light_map};
-  const auto& names = view_names();
-  const auto named = std::find(names.begin(), names.end(), view) - names.begin();
-  if (views[named] == light_map && !is_lit(in)) return failure<Figure>(no_light());
-  auto figure = views[named](in);
+  const View& row =
+      *std::find_if(views.begin(), views.end(), [&](const View& v) { return v.name == view; });
+  if (row.of_light && !is_lit(in)) return failure<Figure>(no_light());
+  auto figure = row.draw(in);
   if (!figure) return failure<Figure>(no_room(in, view));
   return {std::move(*figure), {}};
 }

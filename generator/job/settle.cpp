@@ -2,9 +2,9 @@
 
 #include "base/text.h"
 #include "check/offer.h"
-#include "plan/choose.h"
-#include "plan/replace.h"
-#include "plan/stand_ins.h"
+#include "plan/care/care.h"
+#include "plan/choose/choose.h"
+#include "plan/fit/fit.h"
 
 namespace loamsheet {
 namespace {
@@ -53,7 +53,7 @@ class Settling {
     auto selections = choose_plants(build_);
     put_replacements(build_);
     Plan plan = make_plan(build_, std::move(selections));
-    if (wants_stand_ins(plan)) find_stand_ins(plan);
+    if (wants_stand_ins(plan.findings)) find_stand_ins(plan);
     if (sink_.failed()) return {std::nullopt, sink_.take()};
     return {Settled{std::move(build_), std::move(plan)}, sink_.take()};
   }
@@ -69,9 +69,9 @@ class Settling {
   // Of the same habits first: most often that is enough, and the rest is not read.
   void find_stand_ins(Plan& plan) {
     if (!offered_all_) offer(habits_that_fail(build_, plan));
-    if (sink_.failed() || add_stand_ins(build_, plan) || offered_all_) return;
+    if (sink_.failed() || add_stand_ins(build_, plan.findings) || offered_all_) return;
     offer();
-    if (!sink_.failed()) add_stand_ins(build_, plan);
+    if (!sink_.failed()) add_stand_ins(build_, plan.findings);
   }
 
   Build build_;

@@ -6,6 +6,7 @@
 #include <stdexcept>
 #include <utility>
 
+#include "base/paper.h"
 #include "layout/form.h"
 #include "layout/furnish.h"
 #include "layout/letters.h"
@@ -15,14 +16,8 @@
 namespace loamsheet {
 namespace {
 
-struct Size {
-  double width, height;  // mm
-};
-constexpr Size a4{210, 297};          // ISO 216
-constexpr Size letter{215.9, 279.4};  // ANSI Y14.1 size A: 8.5 in by 11 in
-
 Paper paper_for(const Sheet& sheet, bool landscape, const PageStyle& style) {
-  Size size = sheet.letter ? letter : a4;
+  PaperSize size = paper_named(sheet.paper);
   if (landscape) std::swap(size.width, size.height);
   auto hundredths = [](double v) { return std::round(v * 100) / 100; };
   Paper paper{hundredths(points(size.width)), hundredths(points(size.height)), {}};

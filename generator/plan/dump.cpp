@@ -1,7 +1,7 @@
 #include "base/text.h"
-#include "plan/dump_climate.h"
+#include "plan/air/dump_climate.h"
 #include "plan/dump_goods.h"
-#include "plan/placement_dump.h"
+#include "plan/place/dump_places.h"
 #include "plan/plan.h"
 
 namespace loamsheet {
@@ -142,7 +142,7 @@ std::string argument(const T& amount) {
   return number(amount);
 }
 
-std::string arguments(const std::vector<std::pair<std::string, FindingArg>>& args) {
+std::string arguments(const Args& args) {
   std::string out;
   for (const auto& [slot, value] : args) {
     out += ' ' + slot + '=' + std::visit([](const auto& v) { return argument(v); }, value);

@@ -1,46 +1,15 @@
 #include "plan/plan.h"
 
 #include <algorithm>
+#include <tuple>
 
-#include "plan/calendar.h"
-#include "plan/earlier.h"
-#include "plan/findings.h"
-#include "plan/goods.h"
-#include "plan/order.h"
-#include "plan/readiness.h"
-#include "plan/scenario.h"
-#include "plan/water.h"
+#include "check/build.h"
+#include "plan/care/readiness.h"
+#include "plan/fill/scenario.h"
+#include "plan/fit/fit.h"
 
 namespace loamsheet {
 namespace {
-
-template <class T>
-Range<T> typed(const Range<double>& range) {
-  return {T{range.low}, T{range.high}};
-}
-
-MassPlan plan_mass(const Build& build, const Decisions& decisions) {
-  MassPlan plan;
-  plan.empty = decisions.empty;
-  plan.dry = typed<Kilograms>(sweep(build, decisions, [](const Result& r) { return r.dry.v; }));
-  plan.wet = typed<Kilograms>(sweep(build, decisions, [](const Result& r) { return r.wet.v; }));
-  if (const auto rating = build.enclosure.stand_rating) {
-    plan.stand_margin = {*rating - plan.wet.high, *rating - plan.wet.low};
-  }
-  return plan;
-}
-
-WaterPlan plan_water(const Build& build, const Decisions& decisions) {
-  WaterPlan plan;
-  plan.highest_standing = decisions.highest_standing;
-  if (!watered_through(build)) return plan;
-  plan.first_watering =
-      typed<Litres>(sweep(build, decisions, [](const Result& r) { return r.first_watering.v; }));
-  if (!decisions.layers.drainage) return plan;
-  plan.standing =
-      typed<Millimetres>(sweep(build, decisions, [](const Result& r) { return r.standing.v; }));
-  return plan;
-}
 
 bool depends_on_unknown(const Build& build, const Decisions& decisions) {
   for (size_t i = 0; i < build.unknowns.size(); ++i) {
@@ -57,30 +26,104 @@ Status status(const Build& build, const Decisions& decisions, const std::vector<
   return depends_on_unknown(build, decisions) ? Status::provisional : Status::cleared;
 }
 
+bool comes_before(const Finding& a, const Finding& b, const std::string& spec_file) {
+  const auto rank = [&](const Finding& f) {
+    const int place = f.where.line == 0 ? 2 : f.where.file == spec_file ? 0 : 1;
+    return std::tuple(f.weight, place, f.where.file, f.where.line, f.where.column);
+  };
+  return rank(a) < rank(b);
+}
+
+// Cautions that are taken on stay among the findings, with who took them on.
+void take_on(const Build& build, Found& all) {
+  for (const Acceptance& accepted : build.accepted) {
+    for (Finding& finding : all) {
+      if (finding.rule != accepted.rule || finding.weight != Weight::caution) continue;
+      finding.taken_on = TakenOn{accepted.by, accepted.reason};
+    }
+  }
+}
+
+// What two entries of one species give twice in the same words is told once, at the first.
+void drop_repeats(Found& all) {
+  Found told;
+  for (Finding& finding : all) {
+    const bool again = std::any_of(told.begin(), told.end(), [&](const Finding& f) {
+      return f.rule == finding.rule && f.weight == finding.weight && f.args == finding.args;
+    });
+    if (!again) told.push_back(std::move(finding));
+  }
+  all = std::move(told);
+}
+
+// Values that nobody knows.
+Found input_findings(const Build& build) {
+  Found found;
+  for (const UnknownInput& unknown : build.unknowns) {
+    found.push_back({Weight::caution,
+                     "value-unknown",
+                     unknown.where,
+                     {{"input", unknown.key}, {"range", unknown.shown}, {"from", unknown.from}}});
+  }
+  return found;
+}
+
+Found fit_findings(const Build& build) {
+  Found all;
+  for (const auto rule :
+       {animal_fit, plant_fit, furniture_fit, escape_fit, material_fit, crew_fit, stone_fit}) {
+    append(all, rule(build));
+  }
+  return all;
+}
+
+// What each room finds against the plan.
+Found found_by_rooms(const Build& build, const Plan& plan) {
+  Found all = layer_findings(build, plan);
+  for (Found more :
+       {drainage_findings(build, plan), tank_findings(build, plan), water_findings(build, plan),
+        stock_findings(build, plan), dose_findings(build, plan), fixing_findings(build, plan),
+        sack_findings(build, plan), lift_findings(build, plan), schedule_findings(build, plan),
+        fit_findings(build), placed_findings(build, plan), lamp_findings(build),
+        uv_findings(build, plan), lit_findings(build, plan), climate_findings(build, plan),
+        input_findings(build)}) {
+    append(all, std::move(more));
+  }
+  append(all, record_findings(build, plan.selections, all));
+  return all;
+}
+
+// Stops first, then cautions, then notes; each in the order of the spec, those without a place
+// last.
+Found all_findings(const Build& build, const Plan& plan) {
+  Found all = found_by_rooms(build, plan);
+  drop_repeats(all);
+  take_on(build, all);
+  std::stable_sort(all.begin(), all.end(), [&](const Finding& a, const Finding& b) {
+    return comes_before(a, b, build.spec_file);
+  });
+  return all;
+}
+
+void add_climate(const Build& build, Plan& plan) {
+  plan.uv = uv_plans(build);
+  plan.air = air_plan(build);
+  plan.heat = heat_plan(build);
+  plan.readings = first_readings(build);
+  plan.upkeep = plan_upkeep(build, plan.layers, *plan.air, last_day(build, plan.ready.days));
+}
+
 }  // namespace
 
 Plan make_plan(const Build& build, std::vector<Selection> selections) {
   const Decisions decisions = decide(build);
   Plan plan;
   plan.selections = std::move(selections);
-  plan.footprint_area = area(build.enclosure.footprint);
-  plan.footprint_perimeter = perimeter(build.enclosure.footprint);
-  plan.layers = decisions.layers;
-  plan.mass = plan_mass(build, decisions);
-  plan.water = plan_water(build, decisions);
-  add_goods(build, decisions, plan);
+  static_cast<Filling&>(plan) = plan_filling(build, decisions);
   plan.ready = plan_ready(build);
-  plan.air = air_plan(build);
-  plan.heat = heat_plan(build);
-  plan.uv = uv_plans(build);
-  plan.readings = first_readings(build);
-  plan.upkeep = plan_upkeep(build, plan.layers, *plan.air, last_day(build, plan.ready.days));
-  plan.lift = plan_lift(build, decisions.empty);
+  add_climate(build, plan);
   if (!build.plants.empty()) plan.planting = plan_planting(build, plan.layers, *plan.air);
-  plan.order = plan_order(build, plan);
-  plan.calendar = plan_calendar(build, plan);
-  plan.calendar_before = calendar_before(build, plan);
-  plan.cure_days = longest_cure(build);
+  add_schedule(build, plan);
   add_shopping(build, plan);
   plan.findings = all_findings(build, plan);
   plan.status = status(build, decisions, plan.findings);

@@ -1,5 +1,6 @@
 #include <array>
 
+#include "base/paper.h"
 #include "read/keys.h"
 
 namespace loamsheet {
@@ -110,7 +111,7 @@ constexpr std::array rows{
     Key{.path = "print.paper",
         .kind = Kind::choice,
         .flags = shared,
-        .choices = "A4|Letter",
+        .choices = paper_choices,
         .fallback = "A4",
         .help = "The size of the paper.",
         .example = "A4"},

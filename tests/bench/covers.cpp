@@ -3,7 +3,7 @@
 #include <cstdint>
 #include <cstdio>
 
-#include "plan/packs.h"
+#include "plan/shop/packs.h"
 
 using namespace loamsheet;
 

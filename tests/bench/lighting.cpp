@@ -4,7 +4,7 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "plan/light_field.h"
+#include "plan/light/light_field.h"
 
 using namespace loamsheet;
 

@@ -4,7 +4,7 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "plan/placement.h"
+#include "plan/place/search.h"
 
 using namespace loamsheet;
 

@@ -3,9 +3,9 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "plan/ground.h"
-#include "plan/layers.h"
-#include "plan/water_days.h"
+#include "plan/air/water_days.h"
+#include "plan/fill/fill.h"
+#include "plan/fill/ground.h"
 
 using namespace loamsheet;
 

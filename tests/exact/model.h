@@ -4,7 +4,7 @@
 #pragma once
 #include <cstdint>
 
-#include "plan/placement_task.h"
+#include "plan/place/task.h"
 
 namespace loamsheet::tests {
 

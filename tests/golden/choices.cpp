@@ -12,7 +12,7 @@
 #include "base/text.h"
 #include "compose/words.h"
 #include "job/job.h"
-#include "plan/choose_candidates.h"
+#include "plan/choose/candidates.h"
 #include "world/world.h"
 
 using namespace loamsheet;
@@ -42,7 +42,7 @@ std::string picked_lines(const Planned& p, const PickedPlant& picked) {
   out += placed.placed ? "   " + site_of(placed) + ", fit " + fixed(placed.fit, 2) + '\n'
                        : "   no place\n";
   for (const Reason& why : placed.why) {
-    out += "   " + p.wording.say("planting.why." + why.name, worded(why.args)) + '\n';
+    out += "   " + p.wording.say("planting.why." + why.name, why.args) + '\n';
   }
   return out;
 }

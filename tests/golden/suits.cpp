@@ -9,7 +9,7 @@
 #include "base/text.h"
 #include "catalogue/living.h"
 #include "data/suiting.h"
-#include "plan/fit.h"
+#include "plan/fit/fit.h"
 #include "world/world.h"
 
 namespace {

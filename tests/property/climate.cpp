@@ -1,15 +1,15 @@
 // Laws of heat, vapour, misting and of the changes that findings name.
-#include "plan/climate.h"
+#include "plan/air/air.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "laws.h"
-#include "plan/around.h"
-#include "plan/balance.h"
-#include "plan/mend.h"
-#include "plan/misting.h"
-#include "plan/vapour.h"
+#include "plan/air/air_remedy.h"
+#include "plan/air/around.h"
+#include "plan/air/balance.h"
+#include "plan/air/misting.h"
+#include "plan/air/vapour.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "laws.h"
-#include "plan/packs.h"
+#include "plan/shop/packs.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

@@ -2,9 +2,9 @@
 #include <cmath>
 
 #include "laws.h"
-#include "plan/light_field.h"
-#include "plan/obstacles.h"
-#include "plan/screen.h"
+#include "plan/light/light_field.h"
+#include "plan/light/obstacles.h"
+#include "plan/light/screen.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

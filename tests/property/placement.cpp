@@ -1,12 +1,12 @@
-#include "plan/placement.h"
+#include "plan/place/search.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "laws.h"
-#include "plan/ground.h"
-#include "plan/layers.h"
-#include "plan/placement_rules.h"
+#include "plan/fill/fill.h"
+#include "plan/fill/ground.h"
+#include "plan/place/soft_rules.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

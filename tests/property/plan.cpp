@@ -4,11 +4,11 @@
 #include <cmath>
 
 #include "laws.h"
-#include "plan/ground.h"
-#include "plan/layers.h"
-#include "plan/scenario.h"
-#include "plan/water.h"
-#include "plan/water_days.h"
+#include "plan/air/water_days.h"
+#include "plan/fill/fill.h"
+#include "plan/fill/first_watering.h"
+#include "plan/fill/ground.h"
+#include "plan/fill/scenario.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

@@ -2,10 +2,10 @@
 
 #include "base/text.h"
 #include "life.h"
-#include "plan/balance.h"
-#include "plan/climate.h"
-#include "plan/light.h"
-#include "plan/vapour.h"
+#include "plan/air/air.h"
+#include "plan/air/balance.h"
+#include "plan/air/vapour.h"
+#include "plan/light/photons.h"
 
 namespace loamsheet::tests {
 namespace {

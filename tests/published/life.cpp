@@ -5,8 +5,7 @@
 
 #include "base/text.h"
 #include "catalogue/living.h"
-#include "plan/climate_constants.h"
-#include "plan/light_constants.h"
+#include "plan/light/constants.h"
 #include "world/world.h"
 
 namespace loamsheet::tests {

@@ -3,10 +3,10 @@
 #include "base/date.h"
 #include "base/geometry.h"
 #include "base/text.h"
-#include "plan/lift.h"
-#include "plan/mass.h"
-#include "plan/scenario.h"
-#include "plan/water_density.h"
+#include "plan/fill/mass.h"
+#include "plan/fill/scenario.h"
+#include "plan/fill/water_density.h"
+#include "plan/shop/lift.h"
 
 namespace loamsheet::tests {
 namespace {

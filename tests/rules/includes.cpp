@@ -62,11 +62,11 @@ bool third_party(const std::string& name) {
 }
 
 std::string folder_of(const std::string& include) {
-  return include.substr(0, include.find('/'));
+  return tree::fs::path(include).parent_path().generic_string();
 }
 
 std::string folder_of(const tree::fs::path& file) {
-  return tree::fs::relative(file, tree::root / "generator").begin()->string();
+  return folder_of(tree::fs::relative(file, tree::root / "generator").generic_string());
 }
 
 bool starts_with_one_of(const std::string& name, const std::set<std::string>& starts) {

@@ -8,7 +8,7 @@
 
 #include "catalogue/wording.h"
 #include "job/job.h"
-#include "plan/supplies.h"
+#include "plan/shop/supplies.h"
 #include "tree.h"
 #include "world/world.h"
 

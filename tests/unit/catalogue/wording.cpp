@@ -115,11 +115,6 @@ TEST_CASE("what a sentence lacks is shown, not hidden") {
   CHECK(w.say("test.c") == "{x");
 }
 
-TEST_CASE("a slot may be another sentence") {
-  const Wording w = words(UnitSystem::metric, {{"test.a", "Rinse {m}."}, {"test.m", "gravel"}});
-  CHECK(w.say("test.a", {{"m", WordKey{"test.m"}}}) == "Rinse gravel.");
-}
-
 TEST_CASE("every line of units is written as amounts or dates are") {
   for (const auto units : {UnitSystem::metric, UnitSystem::us}) {
     const Wording w = words(units);

@@ -9,7 +9,7 @@
 #include "figure/faults.h"
 #include "figure/light_plane.h"
 #include "figure/numbers.h"
-#include "plan/light_field.h"
+#include "plan/light/light_field.h"
 
 using namespace loamsheet;
 using namespace loamsheet::examples;

@@ -24,7 +24,7 @@ TEST_CASE("paper is A4 or Letter, upright or on its side, to a hundredth of a po
   Sheet sheet = sheet_of({Paragraph{words("Moss.")}});
   CHECK(laid(sheet).pages[0].width == 595.28);
   CHECK(laid(sheet).pages[0].height == 841.89);
-  sheet.letter = true;
+  sheet.paper = "Letter";
   sheet.parts[0].landscape = true;
   CHECK(laid(sheet).pages[0].width == 792);
   CHECK(laid(sheet).pages[0].height == 612);

@@ -53,7 +53,7 @@ class AnySheet {
 
   Sheet make() {
     Sheet sheet = sheet_of({});
-    sheet.letter = upto(2) == 1;
+    sheet.paper = upto(2) == 1 ? "Letter" : "A4";
     sheet.parts.assign(1 + upto(3), sheet.parts[0]);
     for (Part& part : sheet.parts) {
       part.landscape = upto(4) == 0;

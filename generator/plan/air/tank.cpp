@@ -1,0 +1,87 @@
+#include <algorithm>
+
+#include "plan/air/balance.h"
+#include "plan/air/constants.h"
+
+namespace loamsheet {
+namespace {
+
+double conducts(const std::string& material) {
+  if (material == "acrylic") return constants::conducts_acrylic;
+  if (material == "pvc") return constants::conducts_pvc;
+  return material == "wood" ? constants::conducts_wood : constants::conducts_glass;
+}
+
+double resistance(const Walls& walls) {
+  return 2 * constants::still_air_resistance + walls.thickness.v / 1000 / conducts(walls.material);
+}
+
+// Walls and what of the top is closed. The floor stands on the stand and is left out.
+double panes(const Enclosure& tank) {
+  double top = area(tank.footprint).v;
+  for (const Opening& o : tank.openings) {
+    if (o.at == Opening::Where::top && !o.door) top -= o.gross.v;
+  }
+  return perimeter(tank.footprint).v * tank.height.v / 1e6 + std::max(0.0, top);
+}
+
+double wet_share(BuildKind kind) {
+  if (kind == BuildKind::temperate) return constants::wet_temperate;
+  return is_dry(kind) ? constants::wet_arid : constants::wet_humid;
+}
+
+double wet_area(const Build& build) {
+  const double floor = area(build.enclosure.footprint).v;
+  const double water = build.water_area ? build.water_area->floor.v : 0;
+  const bool dry_litter = build.layers.litter && !build.misting;
+  const double through = dry_litter ? constants::dry_litter_lets_through : 1;
+  return floor * (water + (1 - water) * wet_share(build.kind) * through);
+}
+
+using Band = Known<Range<Celsius>>;
+
+// What all animals share; nothing when one of them is not known or they share none.
+std::optional<Range<Celsius>> shared_band(const Build& build, Band Animal::*which) {
+  std::optional<Range<Celsius>> shared;
+  for (const KeptAnimal& animal : build.kept) {
+    const Band& band = animal.facts.*which;
+    if (!band) return std::nullopt;
+    const Range<Celsius> more = band->value;
+    shared =
+        shared ? Range{std::max(shared->low, more.low), std::min(shared->high, more.high)} : more;
+  }
+  return shared && shared->low <= shared->high ? shared : std::nullopt;
+}
+
+double lamp_heat(const Build& build) {
+  double sum = 0;
+  for (const Lamp& lamp : build.lamps) {
+    const bool above = lamp.at.z >= build.enclosure.height.v;
+    sum += lamp.power * (above ? constants::lamp_heat_from_above : 1);
+  }
+  return sum;
+}
+
+}  // namespace
+
+void set_enclosure(Shell& shell, const Enclosure& tank) {
+  shell.openings = vents(tank);
+  shell.panes = panes(tank);
+  shell.resistance = resistance(tank.walls);
+}
+
+Shell tank_of(const Build& build) {
+  Shell tank;
+  set_enclosure(tank, build.enclosure);
+  tank.wet = wet_area(build);
+  tank.plants = static_cast<int>(build.plants.size());
+  tank.lamps = lamp_heat(build);
+  for (const Heater& heater : build.heaters) {
+    (heater.thermostat ? tank.held : tank.always) += heater.power;
+  }
+  tank.day = shared_band(build, &Animal::day);
+  tank.night = shared_band(build, &Animal::night);
+  return tank;
+}
+
+}  // namespace loamsheet
