@@ -28,7 +28,7 @@ struct Trial {
   Tank tank;
   Lettering size;
   Naming naming;
-  Planted plants;
+  DrawnPlants plants;
 };
 
 void join(Drawing& to, Drawing more) {

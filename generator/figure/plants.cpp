@@ -109,11 +109,11 @@ std::vector<std::vector<Point>> inside_runs(const std::vector<Point>& points,
 }
 
 // Those at the back first, so that the front ones stand before them.
-Planted plants_front(const Tank& t) {
+DrawnPlants plants_front(const Tank& t) {
   auto plants = placed_plants(t.in);
   std::stable_sort(plants.begin(), plants.end(),
                    [](const PlacedPlant* a, const PlacedPlant* b) { return a->at.y > b->at.y; });
-  Planted out;
+  DrawnPlants out;
   for (const PlacedPlant* p : plants) add_mature(t, *p, out.marks);
   for (const PlacedPlant* p : plants) {
     Marks sketch = habit_sketch(young(t, *p));
@@ -124,8 +124,8 @@ Planted plants_front(const Tank& t) {
   return out;
 }
 
-Planted plants_above(const Tank& t) {
-  Planted out;
+DrawnPlants plants_above(const Tank& t) {
+  DrawnPlants out;
   const auto plants = placed_plants(t.in);
   const auto middle = [&](const PlacedPlant& p) { return Point{t.x(p.at.x), t.y(p.at.y)}; };
   for (const PlacedPlant* p : plants) add_spread(t, *p, middle(*p), out.marks);

@@ -22,13 +22,13 @@ std::vector<std::vector<Point>> inside_runs(const std::vector<Point>&,
                                             const std::function<bool(Point)>& inside);
 
 // The plants of the front view with their mature outlines, and what gets a number.
-struct Planted {
+struct DrawnPlants {
   Marks marks;
   std::vector<Numbered> numbered;
 };
-Planted plants_front(const Tank&);
+DrawnPlants plants_front(const Tank&);
 
 // The same from above: circles.
-Planted plants_above(const Tank&);
+DrawnPlants plants_above(const Tank&);
 
 }  // namespace loamsheet

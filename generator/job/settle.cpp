@@ -68,7 +68,7 @@ class Settling {
 
   // Of the same habits first: most often that is enough, and the rest is not read.
   void find_stand_ins(Plan& plan) {
-    if (!offered_all_) offer(habits_that_fail(build_, plan));
+    if (!offered_all_) offer(habits_that_fail(build_, plan.findings));
     if (sink_.failed() || add_stand_ins(build_, plan.findings) || offered_all_) return;
     offer();
     if (!sink_.failed()) add_stand_ins(build_, plan.findings);
