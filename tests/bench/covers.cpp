@@ -3,7 +3,7 @@
 #include <cstdint>
 #include <cstdio>
 
-#include "plan/shop/packs.h"
+#include "plan/choose/cheapest_cover.h"
 
 using namespace loamsheet;
 

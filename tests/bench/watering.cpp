@@ -3,7 +3,7 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "plan/air/water_days.h"
+#include "plan/air/air.h"
 #include "plan/fill/fill.h"
 #include "plan/fill/ground.h"
 

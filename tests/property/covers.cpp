@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "laws.h"
-#include "plan/shop/packs.h"
+#include "plan/choose/cheapest_cover.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "laws.h"
-#include "plan/light/light_field.h"
+#include "plan/light/light.h"
 #include "plan/light/obstacles.h"
 #include "plan/light/screen.h"
 

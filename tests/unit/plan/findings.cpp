@@ -1,4 +1,4 @@
-#include "plan/findings.h"
+#include "plan/plan.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>

@@ -1,4 +1,4 @@
-#include "plan/air/water_days.h"
+#include "plan/air/air.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>

@@ -5,7 +5,6 @@
 #include "builds.h"
 #include "plan/fill/fill.h"
 #include "plan/fill/scenario.h"
-#include "plan/findings.h"
 #include "plan/plan.h"
 
 using namespace loamsheet;

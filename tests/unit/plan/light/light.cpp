@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "builds.h"
-#include "plan/air/air.h"
+#include "plan/light/light.h"
 #include "plan/light/shaded.h"
 
 using namespace loamsheet;

@@ -2,8 +2,8 @@
 #include <catch2/catch.hpp>
 
 #include "builds.h"
-#include "plan/findings.h"
 #include "plan/light/uv_exposure.h"
+#include "plan/plan.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "builds.h"
+#include "plan/choose/cheapest_cover.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;
