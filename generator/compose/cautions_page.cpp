@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <set>
 
+#include "base/path.h"
 #include "base/text.h"
 #include "compose/findings.h"
 #include "compose/parts.h"
@@ -11,9 +12,7 @@ namespace {
 
 std::string place(const ComposeInput& in, const Span& where) {
   if (where.line == 0) return "";
-  const auto slash = where.file.find_last_of('/');
-  const std::string file = slash == std::string::npos ? where.file : where.file.substr(slash + 1);
-  return in.wording.say("cautions.place", {{"file", file}, {"line", where.line}});
+  return in.wording.say("cautions.place", {{"file", base_name(where.file)}, {"line", where.line}});
 }
 
 std::string taken_on(const ComposeInput& in, const TakenOn& who) {

@@ -28,7 +28,8 @@ std::string numbers_text(const PlannedBuild&);
 // price,shelf,missing,left_over, a line for each size of pack. Prices are those of one pack.
 std::string pull_list_csv(const PlannedBuild&);
 
-// Findings of several specs as one object: {"specs": [{file, status}], "findings": [...]}.
+// Findings of several specs as one object: {"specs": [{file, status}], "findings": [...]}, where
+// each finding has the place of its spec among them, from 0. A file is named without its folders.
 std::string findings_json(const std::vector<PlannedBuild>&);
 
 // Findings as lines for the terminal, each with its place, remedy and source; then the status.

@@ -1,5 +1,6 @@
 #include "compose/findings.h"
 
+#include "base/path.h"
 #include "data/data.h"
 #include "data/findings_json.h"
 
@@ -27,7 +28,7 @@ Json findings_array(const PlannedBuild& p) {
   for (const auto& f : speak(p.plan.findings, p.build, p.wording)) {
     list.push_back({{"severity", f.severity},
                     {"rule", f.rule},
-                    {"file", f.where.file},
+                    {"file", base_name(f.where.file)},
                     {"line", f.where.line},
                     {"column", f.where.column},
                     {"text", f.text},
@@ -44,12 +45,13 @@ Json findings_array(const PlannedBuild& p) {
 std::string findings_json(const std::vector<PlannedBuild>& all) {
   Json specs = Json::array(), findings = Json::array();
   for (const auto& p : all) {
-    specs.push_back({{"file", p.build.spec_file}, {"status", name_of(p.plan.status)}});
-    for (auto& f : findings_array(p)) findings.push_back(std::move(f));
+    for (auto& f : findings_array(p)) {
+      f["spec"] = specs.size();
+      findings.push_back(std::move(f));
+    }
+    specs.push_back({{"file", base_name(p.build.spec_file)}, {"status", name_of(p.plan.status)}});
   }
-  return Json({{"loamsheet", LOAMSHEET_VERSION}, {"specs", specs}, {"findings", findings}})
-             .dump(2) +
-         '\n';
+  return document({{"loamsheet", LOAMSHEET_VERSION}, {"specs", specs}, {"findings", findings}});
 }
 
 std::string findings_text(const PlannedBuild& p) {

@@ -9,6 +9,9 @@ namespace loamsheet {
 
 using Json = nlohmann::ordered_json;
 
+// The text of a document: nested by two blanks, an array of numbers on one line where it fits.
+std::string document(const Json&);
+
 inline constexpr int digits_written = 6;
 
 inline Json figure(double v) {

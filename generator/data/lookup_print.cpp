@@ -164,13 +164,13 @@ std::string print_origins(const Printed& p, const std::vector<ShelfLooked>& shel
     lines += alone ? said : p.words.say("lookup.origins-of", {{"shelf", shelf}, {"counts", said}});
     lines += '\n';
   }
-  return p.ask.format == "json" ? counts.dump(2) + '\n' : lines;
+  return p.ask.format == "json" ? document(counts) : lines;
 }
 
 std::string print_json(const Printed& p, const std::vector<Looked>& entries) {
   Json list = Json::array();
   for (const Looked& entry : entries) list.push_back(json_of(entry));
-  return Json({{"loamsheet", LOAMSHEET_VERSION}, {p.ask.shelf, list}}).dump(2) + '\n';
+  return document({{"loamsheet", LOAMSHEET_VERSION}, {p.ask.shelf, list}});
 }
 
 std::string print_csv(const Printed& p, const std::vector<Looked>& entries) {

@@ -132,7 +132,7 @@ void flatten(const Json& j, const std::string& path, std::string& out) {
 }  // namespace
 
 std::string numbers_json(const PlannedBuild& p) {
-  return numbers(p).dump(2) + '\n';
+  return document(numbers(p));
 }
 
 std::string numbers_text(const PlannedBuild& p) {

@@ -1,5 +1,4 @@
-#include <filesystem>
-
+#include "base/path.h"
 #include "job/customer.h"
 #include "job/job.h"
 #include "job/own_catalogue.h"
@@ -7,12 +6,6 @@
 
 namespace loamsheet {
 namespace {
-
-using Path = std::filesystem::path;
-
-std::string base_name(const std::string& path) {
-  return Path(path).filename().string();
-}
 
 Diagnostic unreadable(const std::string& path) {
   Diagnostic d;

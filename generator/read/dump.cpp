@@ -20,32 +20,52 @@ struct Written {
   std::string operator()(Date date) const { return iso(date); }
 };
 
-std::string place(const Node& node) {
-  return std::to_string(node.where.line) + ':' + std::to_string(node.where.column);
+// Line and column of a value: after another of its file the lines from that one, on its line the
+// columns.
+std::string place(const Span& at, const Span& before) {
+  const auto more = [](int n) { return (n < 0 ? "" : "+") + std::to_string(n); };
+  if (at.file != before.file) return std::to_string(at.line) + ':' + std::to_string(at.column);
+  if (at.line == before.line) return more(at.column - before.column);
+  return more(at.line - before.line) + ':' + std::to_string(at.column);
 }
 
-void write(const Node& node, std::string& out) {
-  if (node.form == Node::Form::leaf) {
-    out += node.path + ' ' + std::visit(Written{node.key}, node.leaf) + " @" + place(node);
-    if (!node.origin.empty()) out += " from " + node.origin;
+class Writer {
+ public:
+  void write(const Node& node, const std::string& name, const std::string& indent) {
+    out += indent + name;
+    if (node.form == Node::Form::leaf) write_leaf(node);
     out += '\n';
-    if (node.shadowed) {
-      out += "  in place of ";
-      write(*node.shadowed, out);
-    }
+    if (node.shadowed) write(*node.shadowed, "in place of", indent + "  ");
+    write_below(node, indent + "  ");
   }
-  for (const auto& [name, child] : node.entries) write(child, out);
-  for (const auto& child : node.items) write(child, out);
-}
+
+  void write_below(const Node& node, const std::string& indent) {
+    for (const auto& [name, child] : node.entries) write(child, name, indent);
+    for (const auto& child : node.items) write(child, "-", indent);
+  }
+
+  std::string out;
+
+ private:
+  void write_leaf(const Node& node) {
+    out += ' ' + std::visit(Written{node.key}, node.leaf) + " @" + place(node.where, before_);
+    if (!node.origin.empty()) out += " from " + node.origin;
+    before_ = node.where;
+  }
+
+  Span before_;
+};
 
 }  // namespace
 
 std::string dump(const Spec& spec) {
-  std::string out = "spec v1\n";
-  for (const auto& p : spec.profiles)
-    out += "profile " + p.name + ", revision " + p.revision + '\n';
-  write(spec.root, out);
-  return out;
+  Writer writer;
+  writer.out = "spec v2\n";
+  for (const auto& p : spec.profiles) {
+    writer.out += "profile " + p.name + ", revision " + p.revision + '\n';
+  }
+  writer.write_below(spec.root, "");
+  return writer.out;
 }
 
 }  // namespace loamsheet

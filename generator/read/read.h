@@ -37,7 +37,7 @@ Outcome<Node> read_document(std::string_view text, const std::string& file,
 std::string spec_schema();
 std::string key_reference();
 
-// The merged tree as stable text, one leaf a line: path, kept value, place, origin.
+// The merged tree as stable text, nested by indent; a leaf has its kept value, place and origin.
 std::string dump(const Spec&);
 
 }  // namespace loamsheet

@@ -1,42 +1,23 @@
 // What the numbers say is on paper: for each example, every plant with its place and light, every
 // amount of the pull list, every day of the calendar with its amounts, is found in the text of the
-// PDF that out-examples/ keeps.
+// PDF that is made of it.
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <cstdlib>
-#include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <sstream>
-#include <string>
 
 #include "base/text.h"
 #include "catalogue/living.h"
-#include "catalogue/wording.h"
-#include "world/world.h"
+#include "examples.h"
 
 using namespace loamsheet;
+using namespace loamsheet::tests;
 
 namespace {
 
-namespace fs = std::filesystem;
 using Json = nlohmann::json;
-
-struct Example {
-  const char* stem;
-  UnitSystem units;
-};
-const std::vector<Example> examples{{"TT-0142-A", UnitSystem::metric},
-                                    {"TT-0147-A", UnitSystem::metric},
-                                    {"TT-0151-B", UnitSystem::us},
-                                    {"TT-0155-A", UnitSystem::us},
-                                    {"TT-0160-A", UnitSystem::metric}};
-
-std::string slurp(const fs::path& path) {
-  std::ostringstream text;
-  text << std::ifstream(path, std::ios::binary).rdbuf();
-  return text.str();
-}
 
 void replace_all(std::string& text, const std::string& from, const std::string& to) {
   for (size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size()) {
@@ -54,14 +35,14 @@ std::string squeezed(std::string text) {
   return out;
 }
 
-std::string paper(const std::string& stem) {
-  const fs::path text = fs::temp_directory_path() / (stem + "-paper.txt");
-  const std::string line = "pdftotext -raw '" + std::string(LOAMSHEET_SOURCE) + "/out-examples/" +
-                           stem + ".pdf' '" + text.string() + "'";
-  REQUIRE(std::system(line.c_str()) == 0);
-  const std::string words = slurp(text);
-  fs::remove(text);
-  return squeezed(words);
+std::string paper(const std::string& pdf) {
+  const auto file = scratch("paper.pdf"), text = scratch("paper.txt");
+  std::ofstream(file, std::ios::binary) << pdf;
+  REQUIRE(std::system(("pdftotext -raw " + file.string() + ' ' + text.string()).c_str()) == 0);
+  std::string words = squeezed(slurp(text));
+  std::filesystem::remove(file);
+  std::filesystem::remove(text);
+  return words;
 }
 
 bool has(const std::string& text, const std::string& part) {
@@ -69,27 +50,31 @@ bool has(const std::string& text, const std::string& part) {
 }
 
 struct Sheet {
+  const Example& example;
   std::string text;
   Json numbers;
-  Catalogue catalogue;
-  Wording words;
 
+  const Wording& words() const { return example.planned.wording; }
   std::string length(const Json& mm) const {
-    return words.amount(Millimetres{mm.get<double>()}, "");
+    return words().amount(Millimetres{mm.get<double>()}, "");
   }
 };
 
-Sheet sheet_of(const Example& example) {
-  auto world = real_world();
-  const std::string numbers =
-      slurp(std::string(LOAMSHEET_SOURCE) + "/out-examples/" + example.stem + ".json");
-  return {paper(example.stem), Json::parse(numbers), *read_catalogue(*world).value,
-          *read_wording(*world, "en", example.units).value};
+// Each PDF is read once for all tests.
+const std::vector<Sheet>& sheets() {
+  static const std::vector<Sheet> all = [] {
+    std::vector<Sheet> read;
+    for (const Example& e : examples()) {
+      read.push_back({e, paper(e.bytes(".pdf")), Json::parse(e.bytes(".json"))});
+    }
+    return read;
+  }();
+  return all;
 }
 
 // The start of a plant's row: its number and names, its place and its light.
 std::string row_of(const Sheet& sheet, const Json& plant) {
-  const auto facts = read_plant(sheet.catalogue, plant["species"]);
+  const auto facts = read_plant(sheet.example.planned.catalogue, plant["species"]);
   REQUIRE(facts.value);
   const std::string start = squeezed(std::to_string(plant["number"].get<int>()) + ' ' +
                                      facts.value->name + ' ' + facts.value->botanical);
@@ -103,10 +88,10 @@ std::string row_of(const Sheet& sheet, const Json& plant) {
 std::string need_of(const Sheet& sheet, const Json& item, double need) {
   const std::string unit = item["unit"];
   const bool water = item["for"] == "watering";
-  if (unit == "L" && water) return sheet.words.amount(Litres{need}, "");
-  if (unit == "L") return sheet.words.amount(Litres{need}, need < 1 ? "" : "dry");
-  if (unit == "m2") return sheet.words.amount(SquareMetres{need}, "");
-  if (unit == "kg") return sheet.words.amount(Kilograms{need}, "");
+  if (unit == "L" && water) return sheet.words().amount(Litres{need}, "");
+  if (unit == "L") return sheet.words().amount(Litres{need}, need < 1 ? "" : "dry");
+  if (unit == "m2") return sheet.words().amount(SquareMetres{need}, "");
+  if (unit == "kg") return sheet.words().amount(Kilograms{need}, "");
   return std::to_string(std::lround(need));
 }
 
@@ -120,10 +105,9 @@ bool has_need(const Sheet& sheet, const Json& item) {
 }  // namespace
 
 TEST_CASE("every plant is on paper with its names, its place and its light") {
-  for (const Example& example : examples) {
-    const Sheet sheet = sheet_of(example);
+  for (const Sheet& sheet : sheets()) {
     for (const Json& plant : sheet.numbers["plants"]) {
-      INFO(example.stem << " plant " << plant["number"]);
+      INFO(sheet.example.stem << " plant " << plant["number"]);
       const std::string row = row_of(sheet, plant);
       if (plant["x_mm"].is_null()) continue;
       CHECK(has(row, sheet.length(plant["x_mm"])));
@@ -136,25 +120,23 @@ TEST_CASE("every plant is on paper with its names, its place and its light") {
 }
 
 TEST_CASE("every amount of the pull list is on paper") {
-  for (const Example& example : examples) {
-    const Sheet sheet = sheet_of(example);
+  for (const Sheet& sheet : sheets()) {
     CHECK_FALSE(sheet.numbers["pull_list"].empty());
     for (const Json& item : sheet.numbers["pull_list"]) {
-      INFO(example.stem << ' ' << item.dump());
+      INFO(sheet.example.stem << ' ' << item.dump());
       CHECK(has_need(sheet, item));
     }
   }
 }
 
 TEST_CASE("every day of the calendar is on paper with its amounts") {
-  for (const Example& example : examples) {
-    const Sheet sheet = sheet_of(example);
+  for (const Sheet& sheet : sheets()) {
     CHECK_FALSE(sheet.numbers["calendar"].empty());
     for (const Json& day : sheet.numbers["calendar"]) {
       const auto date = parse_date(day["date"].get<std::string>());
       REQUIRE(date);
-      INFO(example.stem << ' ' << day["date"]);
-      CHECK(has(sheet.text, sheet.words.amount(*date, "short")));
+      INFO(sheet.example.stem << ' ' << day["date"]);
+      CHECK(has(sheet.text, sheet.words().amount(*date, "short")));
       for (const Json& task : day["tasks"]) {
         INFO(task.dump());
         if (task["amount"].is_string()) CHECK(has(sheet.text, task["amount"]));
@@ -164,12 +146,11 @@ TEST_CASE("every day of the calendar is on paper with its amounts") {
 }
 
 TEST_CASE("the days of planting and of the animal are on paper") {
-  for (const Example& example : examples) {
-    const Sheet sheet = sheet_of(example);
-    INFO(example.stem);
+  for (const Sheet& sheet : sheets()) {
+    INFO(sheet.example.stem);
     for (const Json* key :
          {&sheet.numbers["build"]["plant_on"], &sheet.numbers["ready"]["earliest"]}) {
-      CHECK(has(sheet.text, sheet.words.amount(*parse_date(key->get<std::string>()), "")));
+      CHECK(has(sheet.text, sheet.words().amount(*parse_date(key->get<std::string>()), "")));
     }
   }
 }

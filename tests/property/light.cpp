@@ -97,7 +97,7 @@ TEST_CASE("light from a split panel equals the whole") {
     Build build = open_tank();
     build.lamps = {drawn_lamp(Lamp::Kind::panel)};
     const Position at = drawn_place();
-    const LightAt whole = light_at(build, at);
+    const LightAt whole = LightField(build).at(at);
     Lamp left = build.lamps[0], right = left;
     const double share = drawn(1, 9) / 10.0, length = left.length.v;
     left.length = {length * share}, left.flux *= share;
@@ -105,8 +105,8 @@ TEST_CASE("light from a split panel equals the whole") {
     right.length = {length * (1 - share)}, right.flux *= 1 - share;
     right.at.x += length * share / 2;
     build.lamps = {left, right};
-    RC_ASSERT(same(light_at(build, at).ppfd, whole.ppfd));
-    RC_ASSERT(same(light_at(build, at).dli, whole.dli));
+    RC_ASSERT(same(LightField(build).at(at).ppfd, whole.ppfd));
+    RC_ASSERT(same(LightField(build).at(at).dli, whole.dli));
   });
 }
 
@@ -116,9 +116,9 @@ TEST_CASE("raising an unobstructed lamp never brightens the point straight below
     build.lamps = {drawn_lamp()};
     Lamp& lamp = build.lamps[0];
     const Position below{lamp.at.x, lamp.at.y, double(drawn(0, 580))};
-    const double before = light_at(build, below).ppfd;
+    const double before = LightField(build).at(below).ppfd;
     lamp.at.z += drawn(1, 300);
-    RC_ASSERT(light_at(build, below).ppfd <= before);
+    RC_ASSERT(LightField(build).at(below).ppfd <= before);
   });
 }
 
@@ -127,7 +127,7 @@ TEST_CASE("a furnishing or a crown never adds light, and a lamp never takes any"
     Build build = open_tank();
     build.lamps = {drawn_lamp()};
     const Position at = drawn_place();
-    const double open = light_at(build, at).ppfd;
+    const double open = LightField(build).at(at).ppfd;
     build.furnishings = {drawn_stone(), drawn_branch()};
     const LightField field(build);
     const double past = field.at(at).ppfd;
@@ -135,7 +135,7 @@ TEST_CASE("a furnishing or a crown never adds light, and a lamp never takes any"
     const Crown crown{drawn_place(), double(drawn(20, 200)), double(drawn(20, 200)), true};
     RC_ASSERT(field.at(at, {crown}).ppfd <= past * (1 + 1e-9));
     build.lamps.push_back(drawn_lamp());
-    RC_ASSERT(light_at(build, at).ppfd >= past);
+    RC_ASSERT(LightField(build).at(at).ppfd >= past);
   });
 }
 

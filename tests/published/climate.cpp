@@ -2,9 +2,9 @@
 
 #include "base/text.h"
 #include "life.h"
-#include "plan/air/air.h"
 #include "plan/air/balance.h"
 #include "plan/air/vapour.h"
+#include "plan/light/light_field.h"
 #include "plan/light/photons.h"
 
 namespace loamsheet::tests {
@@ -35,7 +35,7 @@ double lux(Lamp lamp, const Inputs& in, double across) {
   lamp.photons_per_lux = 1;
   build.lamps = {lamp};
   const double down = number(in, "height") * 1000;
-  return light_at(build, {number(in, "aside") * 1000, across * 1000, 1900 - down}).ppfd;
+  return LightField(build).at({number(in, "aside") * 1000, across * 1000, 1900 - down}).ppfd;
 }
 
 double bar_lux(const Inputs& in, double flux) {
@@ -61,8 +61,8 @@ double daily_light(const Inputs& in) {
   lamp.beam = 90, lamp.flux = 1000, lamp.hours = number(in, "hours"), lamp.photons_per_lux = 1;
   lamp.at = {0, 0, 1000};
   build.lamps = {lamp};
-  build.lamps[0].photons_per_lux = number(in, "ppfd") / light_at(build, {0, 0, 0}).ppfd;
-  return light_at(build, {0, 0, 0}).dli;
+  build.lamps[0].photons_per_lux = number(in, "ppfd") / LightField(build).at({0, 0, 0}).ppfd;
+  return LightField(build).at({0, 0, 0}).dli;
 }
 
 // The factor between two level rectangles of one size right over each other, as the mean of the
@@ -80,11 +80,6 @@ double parallel_factor(const Inputs& in) {
     }
   }
   return sum / (parts * parts);
-}
-
-// What of the light of a cube's top misses its floor falls on its four walls alike.
-double perpendicular_factor(const Inputs& in) {
-  return (1 - parallel_factor(in)) / 4;
 }
 
 double photons_per_lux(const Inputs& in) {
@@ -133,26 +128,6 @@ const std::map<std::string, Quantity>& climate_quantities() {
   static const std::map<std::string, Quantity> all = {
       {"saturation_pressure",
        [](const Inputs& in) { return shown(saturation_pressure(degrees(in, "t"))); }},
-      {"dew_point",
-       [](const Inputs& in) { return shown(dew_point(degrees(in, "t"), humidity(in)).v); }},
-      {"vapour_deficit",
-       [](const Inputs& in) {
-         const Celsius t = degrees(in, "t");
-         return shown(saturation_pressure(t) - saturation_pressure(dew_point(t, humidity(in))));
-       }},
-      {"humidity_ratio",
-       [](const Inputs& in) {
-         return shown(moist_air(degrees(in, "t"), humidity(in)).ratio * 1000);
-       }},
-      {"dry_air_volume",
-       [](const Inputs& in) {
-         return shown(1 / moist_air(degrees(in, "t"), humidity(in)).density);
-       }},
-      {"moist_air_density",
-       [](const Inputs& in) {
-         const MoistAir air = moist_air(degrees(in, "t"), humidity(in));
-         return shown(air.density * (1 + air.ratio));
-       }},
       {"stack_flow", [](const Inputs& in) { return shown(stack_flow(in)); }},
       {"wall_loss", [](const Inputs& in) { return shown(loss_of_walls(in)); }},
       {"vapour_density",
@@ -161,7 +136,7 @@ const std::map<std::string, Quantity>& climate_quantities() {
        }},
       {"evaporation",
        [](const Inputs& in) {
-         return shown(evaporation({degrees(in, "water"), degrees(in, "air"), humidity(in)}));
+         return shown(AirOver(degrees(in, "air"), humidity(in)).takes_from(degrees(in, "water")));
        }},
       {"panel_corner",
        [](const Inputs& in) {
@@ -175,7 +150,6 @@ const std::map<std::string, Quantity>& climate_quantities() {
          return shown(bar_lux(in, 3.14159265358979323846 * number(in, "length")));
        }},
       {"parallel_factor", [](const Inputs& in) { return shown(parallel_factor(in)); }},
-      {"perpendicular_factor", [](const Inputs& in) { return shown(perpendicular_factor(in)); }},
       {"photons_per_lux", [](const Inputs& in) { return shown(photons_per_lux(in)); }},
       {"light_class", light_class},
       {"class_edge", [](const Inputs& in) { return shown(class_edge(in)); }},

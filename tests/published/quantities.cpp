@@ -4,7 +4,6 @@
 #include "base/geometry.h"
 #include "base/text.h"
 #include "plan/fill/mass.h"
-#include "plan/fill/scenario.h"
 #include "plan/fill/water_density.h"
 #include "plan/shop/lift.h"
 
@@ -30,25 +29,6 @@ Enclosure glass_box(const Inputs& in, Millimetres height) {
   tank.walls.thickness = length(in, "thickness");
   tank.walls.density = {number(in, "density")};
   return tank;
-}
-
-// So many litres of one material and nothing else, in a tank without mass.
-Build only(const Inputs& in) {
-  Build build;
-  build.enclosure.footprint = rectangle(1000_mm, 1000_mm);
-  build.enclosure.stated_empty_mass = Kilograms{};
-  build.layers.substrate.front = build.layers.substrate.back = length(in, "litres");
-  const double density = number(in, "density");
-  Bulk bulk;
-  bulk.dry_density = {{density}, {density}};
-  if (in.count("field_capacity")) bulk.field_capacity = {number(in, "field_capacity")};
-  build.layers.substrate.parts = {{bulk, {1}}};
-  return build;
-}
-
-Result result_of(const Inputs& in) {
-  const Build build = only(in);
-  return evaluate(build, decide(build), {});
 }
 
 // What a bow-front adds to a box of the same chord.
@@ -106,13 +86,8 @@ const std::map<std::string, Quantity>& quantities() {
       {"pane_mass", [](const Inputs& in) { return shown(empty_mass(glass_box(in, 0_mm)).v); }},
       {"open_box_mass",
        [](const Inputs& in) { return shown(empty_mass(glass_box(in, length(in, "height"))).v); }},
-      {"dry_mass", [](const Inputs& in) { return shown(result_of(in).dry.v); }},
-      {"held_water_mass",
-       [](const Inputs& in) { return shown((result_of(in).wet - result_of(in).dry).v); }},
       {"weight_limit", [](const Inputs& in) { return shown(limit_of(in, 1).v); }},
       {"weight_limit_lb", [](const Inputs& in) { return shown(limit_in_pounds(in)); }},
-      {"lifting_index",
-       [](const Inputs& in) { return shown(number(in, "load") / limit_in_pounds(in)); }},
       {"segment_area", [](const Inputs& in) { return shown(segment(in, square_millimetres)); }},
       {"segment_arc",
        [](const Inputs& in) { return shown(segment(in, around) + number(in, "chord")); }},

@@ -14,57 +14,31 @@ constexpr double pressure = 101325;      // Pa, of the standard atmosphere
 constexpr double gas_vapour = 461.5;     // J/(kg K)
 constexpr double gas_dry_air = 287.055;  // J/(kg K)
 
-}  // namespace
-
-double saturation_pressure(Celsius t) {
-  return 0.6108 * std::exp(17.27 * t.v / (t.v + 237.3));
-}
-
-Celsius dew_point(Celsius t, Fraction humidity) {
-  const double b = (std::log(humidity.v) + 17.27 * t.v / (237.3 + t.v)) / 17.27;
-  return {237.3 * b / (1 - b)};
-}
-
-double vapour_density(Celsius t, Fraction humidity) {
-  return saturation_pressure(t) * 1000 * humidity.v / (gas_vapour * (t.v + kelvin));
-}
-
-namespace {
-
 // Air that holds vapour of this pressure, Pa.
 MoistAir holding(Celsius t, double vapour) {
   return {(pressure - vapour) / (gas_dry_air * (t.v + kelvin)),
           gas_dry_air / gas_vapour * vapour / (pressure - vapour)};
 }
 
-// Air over a water surface. What it is is worked out once: a surface that cools itself is tried at
-// many temperatures.
-class AirOver {
- public:
-  AirOver(Celsius air, Fraction humidity)
-      : vapour_(saturation_pressure(air) * 1000 * humidity.v), air_(holding(air, vapour_)) {}
-
-  double takes_from(Celsius water) const {
-    const double at_water = saturation_pressure(water) * 1000;
-    const MoistAir wet = holding(water, at_water);
-    const double rising = 35 * wet.density * std::cbrt(std::max(0.0, air_.density - wet.density)) *
-                          (wet.ratio - air_.ratio);
-    return std::max(rising, 0.00005 * (at_water - vapour_));
-  }
-
- private:
-  double vapour_;  // Pa
-  MoistAir air_;
-};
-
 }  // namespace
 
-MoistAir moist_air(Celsius t, Fraction humidity) {
-  return holding(t, saturation_pressure(t) * 1000 * humidity.v);
+double saturation_pressure(Celsius t) {
+  return 0.6108 * std::exp(17.27 * t.v / (t.v + 237.3));
 }
 
-double evaporation(const Surface& s) {
-  return AirOver(s.air, s.humidity).takes_from(s.water);
+double vapour_density(Celsius t, Fraction humidity) {
+  return saturation_pressure(t) * 1000 * humidity.v / (gas_vapour * (t.v + kelvin));
+}
+
+AirOver::AirOver(Celsius air, Fraction humidity)
+    : vapour_(saturation_pressure(air) * 1000 * humidity.v), air_(holding(air, vapour_)) {}
+
+double AirOver::takes_from(Celsius water) const {
+  const double at_water = saturation_pressure(water) * 1000;
+  const MoistAir wet = holding(water, at_water);
+  const double rising = 35 * wet.density * std::cbrt(std::max(0.0, air_.density - wet.density)) *
+                        (wet.ratio - air_.ratio);
+  return std::max(rising, 0.00005 * (at_water - vapour_));
 }
 
 double cooled_evaporation(Celsius air, Fraction humidity) {

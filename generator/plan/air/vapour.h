@@ -7,10 +7,6 @@ namespace loamsheet {
 // Over water, kPa. FAO Irrigation and Drainage Paper 56 (1998), equation 11.
 double saturation_pressure(Celsius);
 
-// The temperature at which the vapour of this air is saturated; humidity above 0. The same equation
-// turned round.
-Celsius dew_point(Celsius, Fraction humidity);
-
 // Kilograms of vapour in a cubic metre: ideal gas.
 double vapour_density(Celsius, Fraction humidity);
 
@@ -19,17 +15,22 @@ double vapour_density(Celsius, Fraction humidity);
 struct MoistAir {
   double density, ratio;
 };
-MoistAir moist_air(Celsius, Fraction humidity);
 
-// Water given off by a still water surface, kg m-2 h-1. Shah 2014, ASHRAE Transactions 120(2).
-struct Surface {
-  Celsius water, air;
-  Fraction humidity;
+// Air over a still water surface, and what it takes from it, kg m-2 h-1. Shah 2014, ASHRAE
+// Transactions 120(2). What the air is is worked out once, for water of any temperature.
+class AirOver {
+ public:
+  AirOver(Celsius air, Fraction humidity);
+  double takes_from(Celsius water) const;
+
+ private:
+  double vapour_;  // Pa
+  MoistAir air_;
 };
-double evaporation(const Surface&);
 
-// The same of a surface that cools itself: it gives off what the heat that comes to it from the air
-// pays for, through the resistance of the air over a floor (ISO 6946). No light falls on it.
+// What it takes from a surface that cools itself, which gives off what the heat that comes to it
+// from the air pays for, through the resistance of the air over a floor (ISO 6946). No light falls
+// on it.
 double cooled_evaporation(Celsius air, Fraction humidity);
 
 }  // namespace loamsheet

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <memory>
-#include <set>
 
 namespace loamsheet {
 namespace {
@@ -179,22 +178,6 @@ std::vector<int> best_choice(const std::vector<Pickable>& offers,
   while (all->ways[count].empty()) --count;
   count_offers(*all, count, all->ways[count].size() - 1, taken);
   return taken;
-}
-
-long worth_of(const std::vector<int>& taken, const std::vector<Pickable>& offers,
-              const std::vector<RoleWorth>& roles) {
-  long sum = 0;
-  std::vector<int> in_role(roles.size());
-  std::set<std::pair<int, int>> leaves;
-  for (size_t i = 0; i < offers.size(); ++i) {
-    if (taken[i] == 0) continue;
-    sum += worth_of_some(offers[i].worth, taken[i]);
-    in_role[static_cast<size_t>(offers[i].role)] += taken[i];
-    const bool first = leaves.emplace(offers[i].role, offers[i].leaf).second;
-    if (!first) sum -= roles[static_cast<size_t>(offers[i].role)].alike;
-  }
-  for (size_t r = 0; r < roles.size(); ++r) sum += worth_of_role(roles[r], in_role[r]);
-  return sum;
 }
 
 }  // namespace loamsheet

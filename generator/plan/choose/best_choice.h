@@ -28,11 +28,9 @@ struct Wish {
 };
 
 // How many of each offer. A second plant of a species is worth half of the first, a third a
-// quarter, and so on. The sum of their worth, the same computed from the outside: of equal sets
-// one, whatever the order of reading was, for offers stand in a fixed order.
+// quarter, and so on. Of equal sets one, whatever the order of reading was, for offers stand in a
+// fixed order.
 std::vector<int> best_choice(const std::vector<Pickable>&, const std::vector<RoleWorth>&,
                              const Wish&);
-long worth_of(const std::vector<int>& taken, const std::vector<Pickable>&,
-              const std::vector<RoleWorth>&);
 
 }  // namespace loamsheet

@@ -1,6 +1,5 @@
 // light: the light and the UV of the lamps anywhere in the tank. Pure functions of a build.
 #pragma once
-#include <optional>
 #include <vector>
 
 #include "base/finding.h"
@@ -10,12 +9,6 @@
 #include "plan/light/light_field.h"
 
 namespace loamsheet {
-
-LightAt light_at(const Build&, const Position&);
-
-// The UV index at a place, from the lamps' own open-air tables and what lies between; nothing
-// when no UV lamp has a table.
-std::optional<double> uv_index_at(const Build&, const Position&);
 
 // The UV that an animal meets: at its back where it basks, and from the least to the most along the
 // enclosure; against the means of its Ferguson zone, or of both where lists disagree, and the most

@@ -195,8 +195,4 @@ LightAt LightField::at(const Position& to, const std::vector<Crown>& crowns) con
   return light;
 }
 
-LightAt light_at(const Build& build, const Position& at) {
-  return LightField(build).at(at);
-}
-
 }  // namespace loamsheet

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 #include "plan/light/light.h"
 #include "plan/light/photons.h"
@@ -70,12 +69,6 @@ double UvField::at(const Position& at) const {
   double sum = 0;
   for (const Lamp& lamp : lamps_) sum += from_lamp(lamp, at);
   return sum;
-}
-
-std::optional<double> uv_index_at(const Build& build, const Position& at) {
-  const bool known = std::any_of(build.lamps.begin(), build.lamps.end(),
-                                 [](const Lamp& lamp) { return !lamp.uv_index.empty(); });
-  return known ? std::optional(UvField(build).at(at)) : std::nullopt;
 }
 
 }  // namespace loamsheet

@@ -156,7 +156,3 @@ TEST_CASE("no entry rings an alarm or repeats by a rule") {
   CHECK(made("x").find("VALARM") == std::string::npos);
   CHECK(made("x").find("RRULE") == std::string::npos);
 }
-
-TEST_CASE("the same plan gives the same bytes") {
-  CHECK(made("again") == made("again"));
-}

@@ -20,6 +20,22 @@ TEST_CASE("a figure with spread is a pair, without it a number, without a value 
   CHECK(figure(std::optional<Litres>{}).dump() == "null");
 }
 
+TEST_CASE("a document is nested by two blanks, with an array of numbers on one line") {
+  const Json j{{"band", {21.3, 24.8}}, {"why", {"damp"}}, {"none", Json::array()}, {"no", nullptr}};
+  CHECK(document(j) ==
+        "{\n  \"band\": [21.3, 24.8],\n  \"why\": [\n    \"damp\"\n  ],\n"
+        "  \"none\": [],\n  \"no\": null\n}\n");
+  const Json corners{{0.0, 90.5}, {45.0, 1e-7}};
+  CHECK(document(corners) == "[\n  [0.0, 90.5],\n  [45.0, 1e-07]\n]\n");
+}
+
+TEST_CASE("a document says what was put in, however long or odd") {
+  const Json j{
+      {"a \"key\"", "é\n"}, {"long", std::vector<int>(60, 1234)}, {"empty", Json::object()}};
+  CHECK(Json::parse(document(j)) == j);
+  CHECK(document(j).find("\n    1234,\n") != std::string::npos);
+}
+
 TEST_CASE("the pull list is CSV after RFC 4180, a line for each size of pack") {
   Build build;
   build.stock.emplace();

@@ -208,10 +208,3 @@ TEST_CASE("the description holds the numbers in words") {
     CHECK(alt.find(part) != std::string::npos);
   }
 }
-
-TEST_CASE("the same build gives the same figure") {
-  const Wording wording = words();
-  const Example x = humid();
-  const FigureInput in{x.build, x.plan, wording, faces()};
-  CHECK(dump(*make_figures(in).value) == dump(*make_figures(in).value));
-}

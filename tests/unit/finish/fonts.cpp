@@ -37,24 +37,30 @@ TEST_CASE("composite fonts have what PDF/A asks for") {
 
 TEST_CASE("later parts of PDF/A get no set of CIDs, which would have to name unused ones") {
   Opened sheet(Archive::full);
-  for (const auto& font : composite_fonts(sheet.pdf)) {
+  const auto fonts = composite_fonts(sheet.pdf);
+  REQUIRE(fonts.size() == 3);
+  for (const auto& font : fonts) {
     CHECK(!cid_font(font).getKey("/FontDescriptor").hasKey("/CIDSet"));
   }
 }
 
 TEST_CASE("libharu's glyph map ends with the last code in use") {
   Opened sheet(Archive::full);
+  int maps = 0;
   for (const auto& font : composite_fonts(sheet.pdf)) {
     Object map = cid_font(font).getKey("/CIDToGIDMap");
     if (!map.isStream()) continue;
+    ++maps;
     const std::string bytes = stream_text(map);
     CHECK(bytes.size() < 2 * 0x2300);
     CHECK(bytes.substr(bytes.size() - 2) != std::string(2, '\0'));
   }
+  CHECK(maps == 2);
 }
 
 TEST_CASE("widths are those that the text was measured with") {
   Opened sheet(Archive::full);
+  int measured = 0;
   for (const auto& font : composite_fonts(sheet.pdf)) {
     Object widths = cid_font(font).getKey("/W");
     for (int i = 0; i < widths.getArrayNItems(); i += 2) {
@@ -63,8 +69,10 @@ TEST_CASE("widths are those that the text was measured with") {
       if (!cid_font(font).getKey("/CIDToGIDMap").isStream() || !regular || code == 0) continue;
       const double width = widths.getArrayItem(i + 1).getArrayItem(0).getNumericValue();
       CHECK(width == Approx(faces().width(Face::regular, 1000, utf8(code))).margin(0.01));
+      ++measured;
     }
   }
+  CHECK(measured > 10);
 }
 
 TEST_CASE("the text map joins neighbours, but not over a change of the high byte") {

@@ -113,12 +113,6 @@ TEST_CASE("a cut font keeps the used glyphs, the blank and all measures, and no 
   }
 }
 
-TEST_CASE("cutting twice gives the same bytes") {
-  const Typefaces type = staged();
-  const std::set<char32_t> used{U'a', U'b', U'c'};
-  CHECK(*type.cut(Face::bold, used).value == *type.cut(Face::bold, used).value);
-}
-
 TEST_CASE("text outside the faces is measured as the empty box that is painted") {
   const Typefaces type = staged();
   CHECK(type.width(Face::regular, 9, "☐") == type.width(Face::regular, 9, "✓"));

@@ -119,7 +119,9 @@ TEST_CASE("the substrate stays between refill point and field capacity") {
   const Build build = misted();
   const double full = 0.405 * 65 * (0.75 * 0.25 + 0.25 * 0.20);
   for (double taken : {1.0, 5.0, 20.0}) {
-    for (const WaterDay& day : upkeep(build, taken).days) {
+    const UpkeepPlan plan = upkeep(build, taken);
+    REQUIRE(plan.days.size() > 40);
+    for (const WaterDay& day : plan.days) {
       CHECK(day.stored.v <= full + 1e-9);
       CHECK(day.stored.v >= full * routine_for(build).refill.v - 1e-9);
     }
@@ -127,7 +129,9 @@ TEST_CASE("the substrate stays between refill point and field capacity") {
 }
 
 TEST_CASE("water never climbs to the mesh or past the high-water mark by misting") {
-  for (const WaterDay& day : upkeep(misted(), 15, 90).days) {
+  const UpkeepPlan plan = upkeep(misted(), 15, 90);
+  REQUIRE(plan.days.size() > 80);
+  for (const WaterDay& day : plan.days) {
     CHECK(day.standing <= constants::high_water);
   }
 }

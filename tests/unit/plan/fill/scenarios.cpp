@@ -44,6 +44,7 @@ TEST_CASE("with more unknowns each is looked at alone and all as one") {
 
 TEST_CASE("samples lie inside and are all different") {
   const auto all = scenarios(with_unknowns(2));
+  REQUIRE(all.size() == 16 + 16);
   for (size_t i = 16; i < all.size(); ++i) {
     for (double at : {all[i].at[0], all[i].at[1], all[i].density, all[i].moisture}) {
       CHECK(at > 0);

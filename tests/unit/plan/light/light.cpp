@@ -1,8 +1,9 @@
 #include <catch2/catch.hpp>
 
 #include "builds.h"
-#include "plan/light/light.h"
+#include "plan/light/light_field.h"
 #include "plan/light/shaded.h"
+#include "plan/light/uv_field.h"
 
 using namespace loamsheet;
 using namespace loamsheet::tests;
@@ -49,64 +50,60 @@ Build lit(const Lamp& lamp, double open = 0.45) {
 
 TEST_CASE("mesh lets its open share of the light through and glass nine tenths") {
   const Position under_mesh{450, 320, 100}, under_glass{450, 100, 100};
-  const double open = light_at(lit(spot({450, 320, 600})), under_mesh).ppfd;
-  const double meshed = light_at(lit(spot({450, 320, 600.001})), under_mesh).ppfd;
+  const double open = LightField(lit(spot({450, 320, 600}))).at(under_mesh).ppfd;
+  const double meshed = LightField(lit(spot({450, 320, 600.001}))).at(under_mesh).ppfd;
   CHECK(meshed / open == Approx(0.45).epsilon(1e-4));
-  const double in = light_at(lit(spot({450, 100, 600})), under_glass).ppfd;
-  const double glazed = light_at(lit(spot({450, 100, 600.001})), under_glass).ppfd;
+  const double in = LightField(lit(spot({450, 100, 600}))).at(under_glass).ppfd;
+  const double glazed = LightField(lit(spot({450, 100, 600.001}))).at(under_glass).ppfd;
   CHECK(glazed / in == Approx(0.90).epsilon(1e-4));
 }
 
 TEST_CASE("a closed wooden top lets no light through") {
   Build build = lit(spot({450, 100, 660}));
   build.enclosure.walls.material = "wood";
-  CHECK(light_at(build, {450, 100, 100}).ppfd == 0);
+  CHECK(LightField(build).at({450, 100, 100}).ppfd == 0);
 }
 
 TEST_CASE("a lamp lights nothing at or above its own height") {
   const Build build = lit(spot({450, 320, 400}));
-  CHECK(light_at(build, {450, 320, 400}).ppfd == 0);
-  CHECK(light_at(build, {450, 320, 500}).ppfd == 0);
+  CHECK(LightField(build).at({450, 320, 400}).ppfd == 0);
+  CHECK(LightField(build).at({450, 320, 500}).ppfd == 0);
 }
 
 TEST_CASE("each lamp adds to the day's light over its own hours") {
   Build build = lit(spot({450, 320, 500}));
-  const LightAt one = light_at(build, {450, 320, 100});
+  const LightAt one = LightField(build).at({450, 320, 100});
   build.lamps.push_back(build.lamps[0]);
   build.lamps[1].hours = 12;
-  const LightAt both = light_at(build, {450, 320, 100});
+  const LightAt both = LightField(build).at({450, 320, 100});
   CHECK(both.ppfd == Approx(2 * one.ppfd));
   CHECK(both.dli == Approx(3 * one.dli));
 }
 
 TEST_CASE("light falls with distance and away from the beam") {
   const Build build = lit(spot({450, 320, 660}));
-  const double near = light_at(build, {450, 320, 400}).ppfd;
-  CHECK(near > light_at(build, {450, 320, 100}).ppfd);
-  CHECK(near > light_at(build, {250, 320, 400}).ppfd);
+  const double near = LightField(build).at({450, 320, 400}).ppfd;
+  CHECK(near > LightField(build).at({450, 320, 100}).ppfd);
+  CHECK(near > LightField(build).at({250, 320, 400}).ppfd);
 }
 
 TEST_CASE("the UV index follows the lamp's table straight below it inside the tank") {
   const Build build = lit(uv_bar({450, 300, 550}));
-  CHECK(*uv_index_at(build, {450, 300, 250}) == Approx(1.4));
-  CHECK(*uv_index_at(build, {450, 300, 100}) == Approx(0.6));
-  CHECK(*uv_index_at(build, {450, 300, 550 - 244.949}) == Approx(1.97990).epsilon(1e-4));
+  CHECK(UvField(build).at({450, 300, 250}) == Approx(1.4));
+  CHECK(UvField(build).at({450, 300, 100}) == Approx(0.6));
+  CHECK(UvField(build).at({450, 300, 550 - 244.949}) == Approx(1.97990).epsilon(1e-4));
 }
 
 TEST_CASE("beyond its table a lamp's UV falls as the inverse square") {
   const Build build = lit(uv_bar({450, 300, 550}));
-  CHECK(*uv_index_at(build, {450, 300, 50}) == Approx(0.6 * 450 * 450 / (500.0 * 500)));
-  CHECK(*uv_index_at(build, {450, 300, 450}) == Approx(2.8 * 4));
+  CHECK(UvField(build).at({450, 300, 50}) == Approx(0.6 * 450 * 450 / (500.0 * 500)));
+  CHECK(UvField(build).at({450, 300, 450}) == Approx(2.8 * 4));
 }
 
 TEST_CASE("mesh passes its open share of UV and glass none") {
   const Build build = lit(uv_bar({450, 300, 660}), 0.5);
-  CHECK(*uv_index_at(build, {450, 300, 360}) == Approx(0.7));
-  CHECK(*uv_index_at(lit(uv_bar({450, 100, 660})), {450, 100, 360}) == 0);
-}
-
-TEST_CASE("without a table nothing is said of UV") {
-  CHECK_FALSE(uv_index_at(lit(spot({450, 320, 500})), {450, 320, 100}).has_value());
+  CHECK(UvField(build).at({450, 300, 360}) == Approx(0.7));
+  CHECK(UvField(lit(uv_bar({450, 100, 660}))).at({450, 100, 360}) == 0);
 }
 
 namespace {
@@ -119,7 +116,7 @@ Furnishing board(const std::string& kind, Position at) {
 }
 
 double spot_light(const Build& build, Position at) {
-  return light_at(build, at).ppfd;
+  return LightField(build).at(at).ppfd;
 }
 
 }  // namespace

@@ -56,7 +56,7 @@ TEST_CASE("the basking place is the basking spot, the animal's back above it") {
   const UvPlan uv = uv_plans(build).at(0);
   CHECK(uv.back.x == 300);
   CHECK(uv.back.z == 300);
-  CHECK(uv.basking == Approx(*uv_index_at(build, {300, 300, 300})));
+  CHECK(uv.basking == Approx(UvField(build).at({300, 300, 300})));
   CHECK(uv.gradient.low < uv.basking);
   CHECK(uv.gradient.high >= uv.basking);
 }
@@ -76,9 +76,9 @@ TEST_CASE("a furnishing keeps UV off, whole") {
   Furnishing ledge;
   ledge.id = "shelf", ledge.kind = "ledge", ledge.at = {450, 300, 400};
   ledge.width = 200_mm, ledge.depth = 100_mm, ledge.height = 20_mm;
-  CHECK(*uv_index_at(build, {450, 300, 200}) > 0);
+  CHECK(UvField(build).at({450, 300, 200}) > 0);
   build.furnishings = {ledge};
-  CHECK(*uv_index_at(build, {450, 300, 200}) == 0);
+  CHECK(UvField(build).at({450, 300, 200}) == 0);
 }
 
 TEST_CASE("too strong UV is lifted away, by as little as does it") {
