@@ -25,6 +25,7 @@ HazardRule rule_of(const Node& row, const Shelf& sources, Sink& sink) {
   rule.light = gravity(row, "light");
   rule.skin = gravity(row, "skin");
   rule.sap = gravity(row, "sap");
+  rule.by_touch = row.yes("by_touch").value_or(false);
   return rule;
 }
 

@@ -21,6 +21,7 @@ struct HazardRule {
   Gravity light = Gravity::none;         // of one that leaves bear
   Gravity skin = Gravity::none;          // of an amphibian
   Gravity sap = Gravity::none;           // in the eyes and on the skin of any other
+  bool by_touch = false;                 // of a material: harms none that it lies covered from
 };
 
 using HazardRules = std::map<std::string, HazardRule>;  // by kind of hazard

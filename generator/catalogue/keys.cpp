@@ -233,6 +233,7 @@ constexpr Key hazards[] = {
     {.path = "hazards.*.skin", .kind = choice, .choices = weights},
     {.path = "hazards.*.sap", .kind = choice, .choices = weights},
     {.path = "hazards.*.explains", .kind = id},
+    {.path = "hazards.*.by_touch", .kind = yes_no},
 };
 
 }  // namespace

@@ -16,7 +16,7 @@ constexpr std::string_view conditions =
     "humid|dry|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|moss|"
     "background|"
     "cures|hardscape|fixed|bonded|on-base|on-substrate|terraces|water-area|plants|slow-plants|"
-    "amendments|mister|nozzles|lamps|uv-lamps|heaters|"
+    "amendments|mister|nozzles|lamps|uv-lamps|heaters|heat-below|"
     "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved|replaced";
 
 constexpr std::string_view slots =

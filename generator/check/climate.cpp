@@ -1,9 +1,11 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/text.h"
 #include "check/checking.h"
 #include "check/defaults.h"
 #include "check/exact.h"
+#include "check/taking.h"
 #include "read/quantity.h"
 
 namespace loamsheet {
@@ -62,27 +64,15 @@ std::string quoted(const Lamp& lamp) {
   return "lamp '" + lamp.id + "'";
 }
 
-Lamp::Kind kind_of(const Node& n) {
-  using enum Lamp::Kind;
-  const auto kind = n.text("kind");
-  if (kind == "panel") return panel;
-  if (kind == "spot") return spot;
-  if (kind == "uv-bar") return uv_bar;
-  return kind == "uv-spot" ? uv_spot : bar;
-}
-
 // A lamp whose light counts must have the measures that shape it.
 void check_shape(Checking& c, const Node& n, const Lamp& lamp) {
   if (lamp.flux <= 0) return;
-  const auto want = [&](const char* key, const char* example) {
-    if (n.has(key)) return;
+  for (const std::string& key : split(lamp.kind->keys, '|')) {
+    if (n.has(key)) continue;
+    const std::string_view example = find_key(spec_keys(), "lamps[]." + key)->example;
     c.error(n.where, quoted(lamp) + " shines, but its " + key + " is not stated",
-            std::string(key) + ", such as " + example);
-  };
-  using enum Lamp::Kind;
-  if (lamp.kind == bar || lamp.kind == uv_bar) want("length", "80 cm");
-  if (lamp.kind == panel) want("width", "40 cm"), want("depth", "20 cm");
-  if (lamp.kind == spot || lamp.kind == uv_spot) want("beam", "40 °");
+            key + ", such as " + std::string(example));
+  }
 }
 
 void take_photons(Checking& c, const Node& n, Lamp& lamp) {
@@ -116,30 +106,11 @@ void take_uv(Checking& c, const Node& n, Lamp& lamp) {
 }
 
 Lamp lamp_of(Checking& c, const Node& n) {
-  Lamp lamp;
-  lamp.kind = kind_of(n);
-  lamp.id = n.text("id").value_or("");
-  lamp.at = {n.number("at[0]").value_or(0), n.number("at[1]").value_or(0),
-             n.number("at[2]").value_or(0)};
-  const bool panel = lamp.kind == Lamp::Kind::panel;
-  lamp.length = {n.number(panel ? "width" : "length").value_or(0)};
-  lamp.width = {n.number("depth").value_or(0)};
-  lamp.beam = n.number("beam").value_or(0);
-  lamp.flux = n.number("flux").value_or(0);
-  lamp.power = n.number("power").value_or(0);
-  lamp.hours = n.number("hours").value_or(0);
-  lamp.where = n.where;
+  auto lamp = taken_from<Lamp>(n);
   check_shape(c, n, lamp);
   take_photons(c, n, lamp);
   take_uv(c, n, lamp);
   return lamp;
-}
-
-Heater heater_of(const Node& n) {
-  Heater heater{n.text("kind").value_or(""), n.number("power").value_or(0),
-                n.yes("thermostat").value_or(false), n.where};
-  if (const auto at = n.number("cut_out")) heater.cut_out = Celsius{*at};
-  return heater;
 }
 
 void check_misting(Checking& c) {
@@ -166,7 +137,7 @@ void check_climate(Checking& c) {
     for (const Node& n : lamps->items) c.build.lamps.push_back(lamp_of(c, n));
   }
   if (const Node* heaters = c.root.find("heaters")) {
-    for (const Node& n : heaters->items) c.build.heaters.push_back(heater_of(n));
+    for (const Node& n : heaters->items) c.build.heaters.push_back(taken_from<Heater>(n));
   }
   check_misting(c);
   const bool unknown_water = c.root.unknown("water_source");

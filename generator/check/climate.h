@@ -9,6 +9,9 @@
 #include "base/span.h"
 #include "base/units.h"
 #include "check/known.h"
+#include "kinds/heater.h"
+#include "kinds/lamp.h"
+#include "kinds/one_of.h"
 
 namespace loamsheet {
 
@@ -27,25 +30,40 @@ struct Room {
 };
 
 struct Lamp {
-  enum class Kind { bar, panel, spot, uv_bar, uv_spot } kind = Kind::bar;
+  OneOf<LampKind> kind;
   std::string id;
   Position at;
-  Millimetres length, width;   // of a bar or panel
-  double beam = 0;             // degrees, full angle at half intensity; of a spot
+  Millimetres length, width;   // along and across, of a line or panel
+  double beam = 0;             // degrees, full angle at half intensity; of a beam
   double flux = 0;             // lumens; 0 for a lamp that gives none worth counting
   double photons_per_lux = 0;  // umol m-2 s-1 per lux, by its spectrum
   double power = 0;            // watts
   double hours = 0;            // a day
   std::vector<std::pair<Millimetres, double>> uv_index;  // measured in open air, by distance
   Span where;
+
+  // Each with the key of the spec that it is from. A kind has either a length or a width.
+  template <class Visit>
+  void keys(Visit visit) {
+    visit("id", id), visit("kind", kind), visit("at", at);
+    visit("length", length), visit("width", length), visit("depth", width), visit("beam", beam);
+    visit("flux", flux), visit("power", power), visit("hours", hours);
+  }
 };
 
 struct Heater {
-  std::string kind;
+  OneOf<HeaterKind> kind;
   double power = 0;  // watts
   bool thermostat = false;
   Span where;
   std::optional<Celsius> cut_out{};  // at which a second device of its own cuts it off
+
+  // Each with the key of the spec that it is from.
+  template <class Visit>
+  void keys(Visit visit) {
+    visit("kind", kind), visit("power", power);
+    visit("thermostat", thermostat), visit("cut_out", cut_out);
+  }
 };
 
 // Exactly one of the two kinds gives an amount.

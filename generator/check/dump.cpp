@@ -53,18 +53,6 @@ std::string_view name_of(Opening::Where side) {
   return "";
 }
 
-std::string_view name_of(DrainageKind kind) {
-  switch (kind) {
-    case DrainageKind::none:
-      return "none";
-    case DrainageKind::granules:
-      return "granules";
-    case DrainageKind::raised_floor:
-      return "raised-floor";
-  }
-  return "";
-}
-
 std::string of(const Identity& id, const Print& print) {
   std::string out = line("title", id.title) + line("reference", id.reference + '-' + id.revision) +
                     line("plant-on", iso(id.plant_on)) + line("moved", id.moved ? "yes" : "no");
@@ -77,7 +65,7 @@ std::string of(const Identity& id, const Print& print) {
 
 std::string of(const Opening& o) {
   std::string out = "opening " + o.name + ' ' + std::string(name_of(o.at)) +
-                    (o.door ? " door" : "") + (o.mesh ? " mesh" : "");
+                    (o.kind->swings ? " door" : "") + (o.mesh ? " mesh" : "");
   if (o.lower_edge) out += " at " + number(o.lower_edge->v) + " mm";
   if (o.gap) out += " gap " + number(o.gap->v) + " mm";
   return out + " gross " + number(o.gross.v) + " free " + number(o.free.v) + " m2\n";
@@ -91,8 +79,8 @@ std::string of(const Enclosure& e) {
   }
   out += '\n' + line("inside", number(e.width.v) + " x " + number(e.depth.v) + " x " +
                                    number(e.height.v) + " mm");
-  out += line("walls", e.walls.material + ' ' + number(e.walls.thickness.v) + " mm " +
-                           number(e.walls.density.v) + " kg/m3" +
+  out += line("walls", std::string(e.walls.material->id) + ' ' + number(e.walls.thickness.v) +
+                           " mm " + number(e.walls.density.v) + " kg/m3" +
                            (e.walls.toughened_base ? " toughened" : ""));
   out += line("sill", number(e.sill.v) + " mm");
   for (const Opening& o : e.openings) out += of(o);
@@ -115,9 +103,10 @@ std::string of(const Bulk& b) {
 }
 
 std::string of(const Layers& l) {
-  std::string out = "drainage " + std::string(name_of(l.drainage.kind)) + ' ' +
-                    number(l.drainage.depth.v) + " mm outlet " + l.drainage.outlet + '\n';
-  if (l.drainage.kind == DrainageKind::granules) out += "  " + of(l.drainage.bulk) + '\n';
+  std::string out = "drainage " + std::string(l.drainage.kind->id) + ' ' +
+                    number(l.drainage.depth.v) + " mm outlet " +
+                    std::string(l.drainage.outlet->id) + '\n';
+  if (l.drainage.kind->poured) out += "  " + of(l.drainage.bulk) + '\n';
   if (l.separator) {
     out += "separator " + l.separator->material + " turn-up " + number(l.separator->turn_up.v) +
            " mm " + number(l.separator->areal_kg_m2) + " kg/m2\n";

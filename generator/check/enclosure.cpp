@@ -22,16 +22,17 @@ KilogramsPerCubicMetre middle(const Range<KilogramsPerCubicMetre>& r) {
 }
 
 void check_walls(Checking& c, Enclosure& e) {
-  e.walls.material = c.root.text("enclosure.walls.material").value_or("");
+  const auto id = c.root.text("enclosure.walls.material").value_or("");
+  e.walls.material = id;
   e.walls.thickness = {c.root.number("enclosure.walls.thickness").value_or(0)};
   e.walls.toughened_base = c.root.text("enclosure.walls.base") == "toughened";
-  const Material* material = c.materials.find(e.walls.material);
+  const Material* material = c.materials.find(id);
   if (material && material->dry_density) {
     e.walls.density = middle(material->dry_density->value);
     return;
   }
   c.error(place_of(c.root, "enclosure.walls.material"),
-          "the catalogue has no density for walls of '" + e.walls.material + "'");
+          "the catalogue has no density for walls of '" + id + "'");
 }
 
 void check_background(Checking& c, Enclosure& e) {

@@ -7,17 +7,21 @@
 #include "base/geometry.h"
 #include "base/span.h"
 #include "base/units.h"
+#include "kinds/fixing.h"
+#include "kinds/one_of.h"
+#include "kinds/opening.h"
+#include "kinds/shape.h"
+#include "kinds/wall.h"
 
 namespace loamsheet {
 
-enum class Shape { rectangle, bow_front, corner, hexagon, round, outline };
-
 struct Opening {
   std::string name;
+  OneOf<OpeningKind> kind{};
   enum class Where { top, front, back, left, right } at = Where::top;
   std::optional<Millimetres> lower_edge;  // none for the top
   SquareMetres gross, free;
-  bool door = false, mesh = false;
+  bool mesh = false;
   std::optional<Millimetres> length;  // of a door, in the middle of its wall
   std::optional<Millimetres> gap;     // the widest round thing that passes; none: not known
   std::optional<Box> over;            // the part of the top it covers, x-y in mm
@@ -27,20 +31,20 @@ struct Opening {
 struct Background {
   std::string material;
   Millimetres thickness;
-  std::string fixed_by{};                           // silicone | foam | magnet | wedged | screws
+  OneOf<FixingKind> fixed_by{};
   std::optional<KilogramsPerCubicMetre> density{};  // of its material, where known
   Span where{};
 };
 
 struct Walls {
-  std::string material;  // glass | acrylic | pvc | wood
+  OneOf<WallMaterial> material;
   Millimetres thickness;
   KilogramsPerCubicMetre density;
   bool toughened_base = false;
 };
 
 struct Enclosure {
-  Shape shape = Shape::rectangle;
+  OneOf<FloorShape> shape;
   Region footprint;                  // inside
   Millimetres width, depth, height;  // inside box
   Walls walls;

@@ -1,7 +1,5 @@
 #include "check/footprint.h"
 
-#include <map>
-
 #include "base/text.h"
 
 namespace loamsheet {
@@ -97,12 +95,8 @@ Region outlined(Checking& c, const Node& n) {
 }  // namespace
 
 Floor floor_of(Checking& c, const Node& n) {
-  static const std::map<std::string, Shape> shapes{
-      {"rectangle", Shape::rectangle}, {"bow-front", Shape::bow_front},
-      {"corner", Shape::corner},       {"hexagon", Shape::hexagon},
-      {"round", Shape::round},         {"outline", Shape::outline}};
-  const Shape shape = shapes.at(n.text("shape").value_or("rectangle"));
-  switch (shape) {
+  const OneOf<FloorShape> shape = n.text("shape").value_or("");
+  switch (shape->shape) {
     case Shape::rectangle:
       return {shape, rectangle(measure(n, "width"), measure(n, "depth"))};
     case Shape::bow_front:

@@ -6,7 +6,7 @@
 namespace loamsheet {
 
 struct Floor {
-  Shape shape = Shape::rectangle;
+  OneOf<FloorShape> shape;
   Region region;  // no corners when it could not be made
 };
 

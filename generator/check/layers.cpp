@@ -32,16 +32,14 @@ const Material* material_for(Checking& c, const Node& layer, const std::string& 
 
 void check_drainage(Checking& c) {
   DrainageLayer& layer = c.build.layers.drainage;
-  layer.outlet = "none";
   layer.depth_at = place_of(c.root, "layers.drainage.depth");
   const Node* n = c.root.find("layers.drainage");
   if (!n) return;
-  const auto kind = n->text("kind");
-  if (kind == "none") return;
-  layer.kind = kind == "granules" ? DrainageKind::granules : DrainageKind::raised_floor;
+  layer.kind = n->text("kind").value_or("");
+  if (!layer.kind->keeps_water_off) return;
   layer.depth = measure(*n, "depth");
   layer.outlet = n->text("outlet").value_or("none");
-  if (layer.kind == DrainageKind::raised_floor) return;
+  if (!layer.kind->poured) return;
   if (const Material* m = material_for(c, *n, "drainage")) {
     layer.bulk = drainage_bulk(c, *m, place_of(*n, "material"));
   }
@@ -209,10 +207,11 @@ Dam dam_of(Checking& c, const Node& water) {
   const Walls& walls = c.build.enclosure.walls;
   const Node* n = water.find("dam");
   if (!n) {
-    c.build.assumed.push_back({"water_area.dam.material", walls.material, from_default});
+    const std::string material(walls.material->id);
+    c.build.assumed.push_back({"water_area.dam.material", material, from_default});
     c.build.assumed.push_back(
         {"water_area.dam.thickness", length_text(walls.thickness), from_default});
-    return {walls.material, walls.thickness, walls.density};
+    return {material, walls.thickness, walls.density};
   }
   Dam dam{n->text("material").value_or(""), measure(*n, "thickness"), {}};
   dam.density = density_of(c, *n, dam);

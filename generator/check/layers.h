@@ -7,6 +7,8 @@
 #include "base/span.h"
 #include "base/units.h"
 #include "check/known.h"
+#include "kinds/layer.h"
+#include "kinds/one_of.h"
 
 namespace loamsheet {
 
@@ -19,13 +21,11 @@ struct Bulk {
   Uncertain<Fraction> moisture_as_placed;  // by volume
 };
 
-enum class DrainageKind { none, granules, raised_floor };
-
 struct DrainageLayer {
-  DrainageKind kind = DrainageKind::none;
-  Bulk bulk;  // of the granules
+  OneOf<DrainageKind> kind{"none"};
+  Bulk bulk;  // of one that is poured
   Millimetres depth;
-  std::string outlet;  // siphon-tube | port | none
+  OneOf<OutletKind> outlet{"none"};
   Span depth_at;
 };
 

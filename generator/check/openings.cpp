@@ -94,14 +94,14 @@ Opening opening_of(Checking& c, const Node& n) {
   Opening o;
   o.name = n.text("name").value_or("");
   o.at = side_of(n);
-  o.door = n.text("kind") == "door";
+  o.kind = n.text("kind").value_or("");
   o.mesh = n.has("mesh");
   o.where = place_of(n, "at");
   if (const auto at = n.number("at")) o.lower_edge = Millimetres{*at};
   o.over = covered(n);
   check_over(c, n, o);
   check_height(c, n, o);
-  if (o.door) {
+  if (o.kind->swings) {
     if (const auto length = n.number("length")) o.length = Millimetres{*length};
     const double mm2 = n.number("length").value_or(0) * n.number("gap").value_or(0);
     o.gross = o.free = {mm2 / 1e6};

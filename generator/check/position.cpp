@@ -19,6 +19,13 @@ bool inside(const Region& floor, Point p) {
 
 }  // namespace
 
+Position position_of(const Node& n, std::string_view key) {
+  const Node* at = n.find(key);
+  if (!at) return {};
+  return {at->number("[0]").value_or(0), at->number("[1]").value_or(0),
+          at->number("[2]").value_or(0)};
+}
+
 void check_position(Checking& c, const Node& n, const std::string& key, const std::string& what) {
   const Node* at = n.find(key);
   const Enclosure& e = c.build.enclosure;

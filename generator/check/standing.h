@@ -6,6 +6,8 @@
 #include "base/geometry.h"
 #include "base/span.h"
 #include "base/units.h"
+#include "kinds/furnishing.h"
+#include "kinds/one_of.h"
 
 namespace loamsheet {
 
@@ -18,9 +20,8 @@ struct Standing {
   std::optional<Kilograms> mass;
   bool on_base = false;
   Span where;
-  std::string kind{};   // as of its furnishing
-  bool tube = false;    // lies on its side, so its height is its diameter
-  bool filled = false;  // a tube that the layers fill takes up no room
+  OneOf<FurnishingKind> kind{};  // as of its furnishing
+  bool filled = false;           // one on its side that the layers fill takes up no room
 };
 
 }  // namespace loamsheet

@@ -2,17 +2,20 @@
 // a ledge of the spec.
 #include <algorithm>
 
+#include "base/text.h"
 #include "check/checking.h"
 #include "check/names.h"
 
 namespace loamsheet {
 namespace {
 
-const char* const holding_kinds[] = {"stone", "ledge"};
-
-bool holds(const Furnishing& thing) {
-  return std::find(std::begin(holding_kinds), std::end(holding_kinds), thing.kind) !=
-         std::end(holding_kinds);
+// "a ledge or a stone".
+std::string holding_kinds() {
+  std::vector<std::string> names;
+  for (const FurnishingKind& kind : FurnishingKind::all()) {
+    if (kind.holds_terrace) names.push_back("a " + std::string(kind.id));
+  }
+  return join(names, " or ");
 }
 
 void check_place(Checking& c, const Terrace& terrace, const Terrace* before) {
@@ -43,7 +46,7 @@ void check_back(Checking& c, const SubstrateLayer& layer) {
 std::vector<std::string> able_to_hold(const Checking& c) {
   std::vector<std::string> ids;
   for (const Furnishing& thing : c.build.furnishings) {
-    if (holds(thing)) ids.push_back(thing.id);
+    if (thing.kind->holds_terrace) ids.push_back(thing.id);
   }
   return ids;
 }
@@ -53,9 +56,10 @@ void check_hold(Checking& c, const Node& leaf, const std::string& id) {
   const auto found =
       std::find_if(things.begin(), things.end(), [&](const Furnishing& f) { return f.id == id; });
   if (found == things.end()) return unknown_name(c, word_of(leaf), "furnishing", able_to_hold(c));
-  if (holds(*found)) return;
-  c.error(leaf.where, "'" + id + "' is a " + found->kind + ", which holds no terrace",
-          "a stone or a ledge");
+  if (found->kind->holds_terrace) return;
+  c.error(leaf.where,
+          "'" + id + "' is a " + std::string(found->kind->id) + ", which holds no terrace",
+          holding_kinds());
 }
 
 }  // namespace

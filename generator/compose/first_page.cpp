@@ -12,11 +12,9 @@ namespace {
 using Fact = Facts::Fact;
 
 std::string tank(const ComposeInput& in) {
-  static constexpr const char* names[] = {"rectangle", "bow-front", "corner",
-                                          "hexagon",   "round",     "outline"};
   const Enclosure& e = in.build.enclosure;
-  return in.wording.say(std::string("build.tank-") + names[static_cast<int>(e.shape)],
-                        {{"material", material_name(in.wording, e.walls.material)},
+  return in.wording.say(e.shape->tank,
+                        {{"material", material_name(in.wording, std::string(e.walls.material->id))},
                          {"width", e.width},
                          {"depth", e.depth},
                          {"height", e.height}});

@@ -5,13 +5,12 @@
 #include "base/text.h"
 #include "compose/goods_words.h"
 #include "compose/words.h"
-#include "plan/shop/shop.h"
 
 namespace loamsheet {
 namespace {
 
 double length_of(const Furnishing& thing) {
-  if (thing.kind != "branch") return thing.width.v;
+  if (!thing.kind->spans()) return thing.width.v;
   const Position &a = thing.from, &b = thing.to;
   return std::hypot(b.x - a.x, b.y - a.y, b.z - a.z);
 }
@@ -52,17 +51,17 @@ std::string lamp_size(const Wording& w, const Lamp& lamp) {
 std::string sizes_of(const ComposeInput& in, const PullItem& item) {
   const Wording& w = in.wording;
   std::vector<std::string> sizes;
-  const auto add = [&](const std::string& kind, std::string size) {
+  const auto add = [&](std::string_view kind, std::string size) {
     const bool new_one = std::find(sizes.begin(), sizes.end(), size) == sizes.end();
     if (kind == item.item && !size.empty() && new_one) sizes.push_back(std::move(size));
   };
   if (item.use == "furnishing") {
-    for (const Furnishing& thing : in.build.furnishings) add(thing.kind, size_of(w, thing));
+    for (const Furnishing& thing : in.build.furnishings) add(thing.kind->item, size_of(w, thing));
   }
   if (item.use == "equipment") {
-    for (const Lamp& lamp : in.build.lamps) add(lamp_item(lamp), lamp_size(w, lamp));
+    for (const Lamp& lamp : in.build.lamps) add(lamp.kind->item, lamp_size(w, lamp));
     for (const Heater& heater : in.build.heaters) {
-      add("heater-" + heater.kind, watts(w, heater.power));
+      add(heater.kind->item, watts(w, heater.power));
     }
   }
   return join(sizes, w.say("pull.or"));

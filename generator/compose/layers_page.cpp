@@ -20,9 +20,8 @@ Row drainage_row(const ComposeInput& in) {
   const DrainageLayer& layer = in.build.layers.drainage;
   const DrainagePlan& d = *in.plan.layers.drainage;
   const std::string nothing = w.say("sheet.nothing");
-  const bool granules = layer.kind == DrainageKind::granules;
-  return {w.say(granules ? "layers.drainage" : "layers.raised-floor"),
-          granules ? material_name(w, layer.bulk.material) : nothing,
+  return {w.say(layer.kind->row),
+          layer.kind->poured ? material_name(w, layer.bulk.material) : nothing,
           w.amount(layer.depth),
           loose(w, d.volume),
           d.buy ? loose(w, *d.buy) : nothing,
@@ -117,21 +116,18 @@ Table mix_table(const ComposeInput& in) {
   return table;
 }
 
+std::string outlet(const ComposeInput& in) {
+  return material_name(in.wording, std::string(in.build.layers.drainage.outlet->item));
+}
+
 std::string drainage_how(const ComposeInput& in) {
   const Wording& w = in.wording;
   const DrainageLayer& d = in.build.layers.drainage;
-  switch (d.kind) {
-    case DrainageKind::granules:
-      return w.say("layers.granules-how", {{"material", material_name(w, d.bulk.material)},
-                                           {"volume", in.plan.layers.drainage->volume},
-                                           {"depth", d.depth}});
-    case DrainageKind::raised_floor:
-      return w.say("layers.raised-floor-how",
-                   {{"depth", d.depth}, {"outlet", material_name(w, "outlet-" + d.outlet)}});
-    case DrainageKind::none:
-      break;
-  }
-  return w.say("layers.none-how");
+  if (!d.kind->keeps_water_off) return w.say(d.kind->how);
+  return w.say(d.kind->how, {{"material", material_name(w, d.bulk.material)},
+                             {"volume", in.plan.layers.drainage->volume},
+                             {"depth", d.depth},
+                             {"outlet", outlet(in)}});
 }
 
 std::string placed(const ComposeInput& in) {
@@ -169,9 +165,8 @@ BulletList how_they_go_in(const ComposeInput& in) {
   const Layers& layers = in.build.layers;
   BulletList list;
   list.items.push_back(plain(drainage_how(in)));
-  if (layers.drainage.kind == DrainageKind::granules && layers.drainage.outlet != "none") {
-    list.items.push_back(plain(w.say(
-        "layers.outlet-how", {{"outlet", material_name(w, "outlet-" + layers.drainage.outlet)}})));
+  if (layers.drainage.kind->poured && layers.drainage.outlet->draws) {
+    list.items.push_back(plain(w.say("layers.outlet-how", {{"outlet", outlet(in)}})));
   }
   if (const auto& s = in.plan.layers.separator) {
     list.items.push_back(plain(

@@ -76,11 +76,10 @@ void add_fixed(const ComposeInput& in, std::vector<Block>& blocks) {
   for (const FixedLoad& load : in.plan.fixed) {
     const std::string nothing = w.say("sheet.nothing");
     const auto some = [&](Kilograms m) { return plain(m.v > 0 ? w.amount(m) : nothing); };
-    table.rows.push_back(
-        {plain(load.id),
-         plain(load.fixed_by.empty() ? nothing : w.say("loads.by-" + load.fixed_by)),
-         load.own ? some(*load.own) : plain(w.say("loads.not-stated")), some(load.pocket),
-         some(load.landing), bold(w.amount(load.sum()))});
+    table.rows.push_back({plain(load.id),
+                          plain(load.fixed_by ? w.say((*load.fixed_by)->word) : nothing),
+                          load.own ? some(*load.own) : plain(w.say("loads.not-stated")),
+                          some(load.pocket), some(load.landing), bold(w.amount(load.sum()))});
   }
   blocks.push_back(Heading{2, w.say("loads.fixed")});
   blocks.push_back(std::move(table));

@@ -69,7 +69,7 @@ Table readings(const ComposeInput& in) {
   const Wording& w = in.wording;
   Table table;
   table.write_rows = hand_row;
-  const bool drained = in.build.layers.drainage.kind != DrainageKind::none;
+  const bool drained = in.build.layers.drainage.kind->keeps_water_off;
   for (const std::string column : {"date", "day", "night", "humidity", "standing", "by"}) {
     if (column == "standing" && !drained) continue;
     table.columns.push_back({w.say("record.reading-" + column), false, 1});

@@ -73,7 +73,7 @@ Json crew(const CrewPlan& c) {
 
 Json fixed_load(const FixedLoad& f) {
   return {{"id", f.id},
-          {"fixed_by", f.fixed_by.empty() ? Json(nullptr) : Json(f.fixed_by)},
+          {"fixed_by", f.fixed_by ? Json((*f.fixed_by)->id) : Json(nullptr)},
           {"own_kg", figure(f.own)},
           {"pocket_kg", figure(f.pocket)},
           {"landing_kg", figure(f.landing)},

@@ -110,7 +110,7 @@ void aim(Drawing& d, Target target, Point at) {
 }
 
 Pen opening_pen(const Opening& o) {
-  return o.door ? Pen{0.35, 0, {}} : o.mesh ? pen::mesh : pen::hidden;
+  return o.kind->swings ? Pen{0.35, 0, {}} : o.mesh ? pen::mesh : pen::hidden;
 }
 
 // The right end of a line, a little way in.
@@ -122,11 +122,14 @@ Point right_end(const Points& line) {
                               : right;
 }
 
+bool is_cone(const Lamp& lamp) {
+  return lamp.kind->sign == LampKind::Sign::cone;
+}
+
 Points lamp_points(const Tank& t, const Lamp& lamp) {
   const Point middle{t.x(lamp.at.x), t.y(lamp.at.y)};
   const auto half = [&](Millimetres v) { return (v.v > 0 ? v.v : default_across) / 2 / t.scale; };
-  const bool spot = lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
-  if (spot) return circle_points(middle, half({}));
+  if (is_cone(lamp)) return circle_points(middle, half({}));
   const double x = half(lamp.length), y = half(lamp.width);
   return rectangle_points({middle.x - x, middle.y - y, middle.x + x, middle.y + y});
 }
@@ -190,8 +193,7 @@ Drawing lamps_above(const Tank& t) {
     for (Point& p : points) p = {std::clamp(p.x, 0.0, t.width), std::clamp(p.y, 0.0, t.depth)};
     const Box box = extent(Marks{Stroke{points, true, pen::hidden}});
     aim(d, lamp_label(t.in, lamp), {box.right - pen::hidden.width, (box.bottom + box.top) / 2});
-    const bool spot = lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
-    d.targets.back().slack = spot ? 0 : box.height() * 0.45;
+    d.targets.back().slack = is_cone(lamp) ? 0 : box.height() * 0.45;
     d.marks.push_back(Stroke{std::move(points), true, pen::hidden});
   }
   return d;

@@ -159,7 +159,7 @@ Point opening_anchor(const Tank& t, const Opening& o) {
   }
   if (o.at == Where::left) return {-wall, middle};
   if (o.at == Where::right) return {t.width + wall, middle};
-  if (o.door) return {t.width - door_inset, up.bottom + (up.top - up.bottom) * 0.75};
+  if (o.kind->swings) return {t.width - door_inset, up.bottom + (up.top - up.bottom) * 0.75};
   return {t.width - first_dot, middle};
 }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "figure/furnishing_signs.h"
+
 namespace loamsheet {
 namespace {
 
@@ -35,36 +37,11 @@ Box box_around(const Tank& t, const Standing& s, double middle, double along) {
           std::min(foot + t.paper(s.height), t.height)};
 }
 
-// A branch as a bar between its ends.
-Marks branch_front(const Tank& t, const Furnishing& f) {
-  const Point a{t.x(f.from.x), f.from.z / t.scale}, b{t.x(f.to.x), f.to.z / t.scale};
-  const double length = std::hypot(b.x - a.x, b.y - a.y);
-  if (length == 0) return {};
-  const double half = std::max(t.paper(f.diameter) / 2, 0.4) / length;
-  const double nx = -(b.y - a.y) * half, ny = (b.x - a.x) * half;
-  std::vector<Point> points{
-      {a.x - nx, a.y - ny}, {b.x - nx, b.y - ny}, {b.x + nx, b.y + ny}, {a.x + nx, a.y + ny}};
-  for (Point& p : points) p = {std::clamp(p.x, 0.0, t.width), std::clamp(p.y, 0.0, t.height)};
-  return {Filled{points, 1}, Stroke{points, true, outline_pen}};
-}
-
-Marks ledge_front(const Tank& t, const Furnishing& f) {
-  const double half = std::max(t.paper(f.width) / 2, 0.8), x = t.x(f.at.x);
-  const double thick = std::max(t.paper(f.height), 1.0), top = f.at.z / t.scale;
-  const Box box{std::max(x - half, 0.0), std::clamp(top - thick, 0.0, t.height),
-                std::min(x + half, t.width), std::clamp(top, 0.0, t.height)};
-  if (box.empty() || box.bottom >= box.top) return {};
-  return {filled(box, 1), outline_of(box, outline_pen)};
-}
-
 }  // namespace
 
 Marks fixed_front(const Tank& t) {
   Marks out;
-  for (const Furnishing& f : t.in.build.furnishings) {
-    if (f.kind == "branch") add(out, branch_front(t, f));
-    if (f.kind == "ledge" || f.kind == "feeding-ledge") add(out, ledge_front(t, f));
-  }
+  for (const Furnishing& f : t.in.build.furnishings) add(out, seen_from_front(t, f));
   return out;
 }
 

@@ -1,11 +1,12 @@
 #include "figure/hatch.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdint>
 #include <functional>
 #include <numbers>
+
+#include "base/named.h"
 
 namespace loamsheet {
 namespace {
@@ -187,9 +188,13 @@ std::optional<std::pair<Point, Point>> clipped(Point a, Point b, const Region2& 
 }
 
 Marks hatch(Texture texture, const Region2& region) {
-  static constexpr std::array make{pebbles, fibres, grains, clay, leaves, diagonal, posts};
+  using Make = Marks (*)(const Region2&);
+  static constexpr For<Texture, Make> makers[] = {
+      {Texture::pebbles, pebbles}, {Texture::fibres, fibres}, {Texture::grains, grains},
+      {Texture::clay, clay},       {Texture::leaves, leaves}, {Texture::diagonal, diagonal},
+      {Texture::posts, posts}};
   if (bounds(region).height() < least_height) return {};
-  return make[static_cast<size_t>(texture)](region);
+  return what_of(makers, texture)(region);
 }
 
 }  // namespace loamsheet

@@ -42,7 +42,7 @@ struct LegendEntry {
 bool any_side_opening(const FigureInput& in, bool door) {
   const auto& all = in.build.enclosure.openings;
   return std::any_of(all.begin(), all.end(), [&](const Opening& o) {
-    return o.at != Opening::Where::top && (door ? o.door : o.mesh && !o.door);
+    return o.at != Opening::Where::top && (door ? o.kind->swings : o.mesh && !o.kind->swings);
   });
 }
 

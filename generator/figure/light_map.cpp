@@ -240,9 +240,9 @@ Marks walls(const Trial& t) {
 // A bar or panel from its side; a spot as a cone that opens downwards.
 Marks lamp_sign(const Tank& k, const Lamp& lamp) {
   const double x = k.x(lamp.at.x), z = lamp.at.z / k.scale, half = k.paper(lamp.length) / 2;
-  const bool spot = lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
+  const bool cone = lamp.kind->sign == LampKind::Sign::cone;
   const std::vector<Point> points =
-      spot ? std::vector<Point>{{x - 1.3, z}, {x + 1.3, z}, {x + 0.5, z + 1.5}, {x - 0.5, z + 1.5}}
+      cone ? std::vector<Point>{{x - 1.3, z}, {x + 1.3, z}, {x + 0.5, z + 1.5}, {x - 0.5, z + 1.5}}
            : rectangle_points({x - half, z, x + half, z + 1.2});
   return {Filled{points, 1}, Stroke{points, true, lamp_pen}};
 }

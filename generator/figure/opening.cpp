@@ -15,7 +15,7 @@ double wall_length(const Tank& t, Opening::Where at) {
 }
 
 Mark dashes(const Opening& o, Point a, Point b) {
-  return line(a, b, o.door ? door_pen : o.mesh ? pen::mesh : pen::hidden);
+  return line(a, b, o.kind->swings ? door_pen : o.mesh ? pen::mesh : pen::hidden);
 }
 
 // Short strokes across a strip of mesh.
@@ -43,7 +43,7 @@ double top_thickness(const Tank& t) {
 
 LabelLimits rise(const Tank& t, const Opening& o) {
   const double low = o.lower_edge ? t.paper(*o.lower_edge) : 0;
-  if (o.door) return {low, t.height - door_inset};
+  if (o.kind->swings) return {low, t.height - door_inset};
   const double strip = o.gross.v * 1e6 / wall_length(t, o.at) / t.scale;
   return {low, std::min(low + std::max(strip, least_strip), t.height)};
 }
@@ -111,7 +111,8 @@ Marks cut_top(const Tank& t, const LabelLimits& along, bool side) {
 
 Marks seen_opening(const Tank& t, const Opening& o, const LabelLimits& along) {
   const LabelLimits up = rise(t, o);
-  if (o.door) return door({along.bottom + door_inset, up.bottom, along.top - door_inset, up.top});
+  if (o.kind->swings)
+    return door({along.bottom + door_inset, up.bottom, along.top - door_inset, up.top});
   const Box strip{along.bottom, up.bottom, along.top, up.top};
   Marks out{filled(strip, 1), outline_of(strip, door_pen)};
   if (o.mesh) add(out, ticks(strip));

@@ -34,11 +34,10 @@ std::string plant_sentence(const FigureInput& in, const PlacedPlant& p) {
 }
 
 std::string furnishing_sentence(const FigureInput& in, const Furnishing& f) {
-  const bool branch = f.kind == "branch";
-  const Position at = branch ? f.from : f.at;
+  const Position at = f.kind->spans() ? f.from : f.at;
   Args args{
       {"name", furnishing_label(in, f).name}, {"x", Millimetres{at.x}}, {"y", Millimetres{at.y}}};
-  if (!branch) return in.wording.say("figure.alt-furnishing", args);
+  if (!f.kind->spans()) return in.wording.say("figure.alt-furnishing", args);
   args.push_back({"to_x", Millimetres{f.to.x}});
   args.push_back({"to_y", Millimetres{f.to.y}});
   return in.wording.say("figure.alt-branch", args);
@@ -47,10 +46,8 @@ std::string furnishing_sentence(const FigureInput& in, const Furnishing& f) {
 }  // namespace
 
 Target lamp_label(const FigureInput& in, const Lamp& lamp) {
-  static constexpr const char* kinds[] = {"bar", "panel", "spot", "uv-bar", "uv-spot"};
-  const std::string kind = kinds[static_cast<size_t>(lamp.kind)];
   return {{},
-          in.wording.say("figure.lamp-" + kind),
+          in.wording.say(lamp.kind->label),
           in.wording.say("figure.lamp-detail", {{"id", lamp.id}, {"z", Millimetres{lamp.at.z}}})};
 }
 

@@ -56,12 +56,12 @@ Marks cut_wall(const Box& box) {
 
 Marks cut_drainage(const Tank& t, const LabelLimits& along) {
   if (t.drainage <= 0) return {};
-  const bool raised = t.in.build.layers.drainage.kind == DrainageKind::raised_floor;
+  const bool posts = t.in.build.layers.drainage.kind->sign == DrainageKind::Sign::posts;
   const Box box{along.bottom, 0, along.top, t.drainage};
   const double wet = std::min(t.standing_high, t.drainage);
   Marks out{filled(box, 1)};
   if (wet > 0) out.push_back(filled({along.bottom, 0, along.top, wet}, water_tone));
-  add(out, hatch(raised ? Texture::posts : Texture::pebbles, rectangle_points(box)));
+  add(out, hatch(posts ? Texture::posts : Texture::pebbles, rectangle_points(box)));
   out.push_back(line({along.bottom, t.drainage}, {along.top, t.drainage}, pen::thin));
   return out;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/capital.h"
+#include "base/named.h"
 #include "base/text.h"
 
 namespace loamsheet {
@@ -26,7 +27,7 @@ std::string mix(const FigureInput& in) {
 
 std::string drainage_material(const FigureInput& in) {
   const DrainageLayer& d = in.build.layers.drainage;
-  return material(in, d.kind == DrainageKind::raised_floor ? "raised-floor" : d.bulk.material);
+  return material(in, d.kind->poured ? d.bulk.material : std::string(d.kind->item));
 }
 
 Args substrate_depths(const FigureInput& in) {
@@ -39,15 +40,17 @@ bool level(const FigureInput& in) {
 }
 
 std::string shape_name(const FigureInput& in) {
-  static constexpr const char* names[] = {"rectangle", "bow-front", "corner",
-                                          "hexagon",   "round",     "outline"};
-  return in.wording.say(std::string("figure.shape-") +
-                        names[static_cast<size_t>(in.build.enclosure.shape)]);
+  return in.wording.say(in.build.enclosure.shape->name);
 }
 
 std::string where(const FigureInput& in, Opening::Where at) {
-  static constexpr const char* names[] = {"top", "front", "back", "left", "right"};
-  return in.wording.say(std::string("figure.where-") + names[static_cast<size_t>(at)]);
+  using enum Opening::Where;
+  static constexpr For<Opening::Where, const char*> names[] = {{top, "figure.where-top"},
+                                                               {front, "figure.where-front"},
+                                                               {back, "figure.where-back"},
+                                                               {left, "figure.where-left"},
+                                                               {right, "figure.where-right"}};
+  return in.wording.say(what_of(names, at));
 }
 
 Millimetres across(const Box& box) {
@@ -60,19 +63,20 @@ Millimetres along(const Box& box) {
 std::string tank_sentence(const FigureInput& in, const char* views) {
   const Enclosure& e = in.build.enclosure;
   const Box box = extent(e.footprint);
-  return in.wording.say("figure.alt-tank", {{"views", in.wording.say(views)},
-                                            {"shape", shape_name(in)},
-                                            {"material", material(in, e.walls.material)},
-                                            {"width", across(box)},
-                                            {"depth", along(box)},
-                                            {"height", e.height}});
+  return in.wording.say("figure.alt-tank",
+                        {{"views", in.wording.say(views)},
+                         {"shape", shape_name(in)},
+                         {"material", material(in, std::string(e.walls.material->id))},
+                         {"width", across(box)},
+                         {"depth", along(box)},
+                         {"height", e.height}});
 }
 
 std::vector<std::string> layer_sentences(const FigureInput& in) {
   const Layers& l = in.build.layers;
   const Wording& w = in.wording;
   std::vector<std::string> out;
-  if (l.drainage.kind != DrainageKind::none) {
+  if (l.drainage.kind->keeps_water_off) {
     out.push_back(w.say("figure.alt-drainage",
                         {{"material", drainage_material(in)}, {"depth", l.drainage.depth}}));
   }
@@ -132,10 +136,8 @@ std::vector<std::string> fitting_sentences(const FigureInput& in) {
 
 Target drainage_label(const FigureInput& in) {
   const DrainageLayer& d = in.build.layers.drainage;
-  const bool raised = d.kind == DrainageKind::raised_floor;
-  return {{},
-          capitalised(drainage_material(in)),
-          in.wording.say(raised ? "figure.raised-floor" : "figure.drainage", {{"depth", d.depth}})};
+  return {
+      {}, capitalised(drainage_material(in)), in.wording.say(d.kind->label, {{"depth", d.depth}})};
 }
 
 Target separator_label(const FigureInput& in) {
@@ -185,8 +187,8 @@ Target water_area_label(const FigureInput& in) {
 }
 
 Target opening_label(const FigureInput& in, const Opening& o) {
-  const std::string kind = o.door ? "door" : o.mesh ? "mesh" : "open";
-  const std::string key = "figure." + kind + (o.lower_edge ? "-from" : "");
+  const std::string name(o.mesh ? o.kind->meshed : o.kind->open);
+  const std::string key = "figure." + name + (o.lower_edge ? "-from" : "");
   return {{},
           capitalised(o.name),
           in.wording.say(
@@ -200,7 +202,7 @@ Target standing_label(const FigureInput& in, const Standing& s) {
 }
 
 Target furnishing_label(const FigureInput& in, const Furnishing& f) {
-  return {{}, capitalised(named(in, "material.", f.id)), in.wording.say("figure.kind-" + f.kind)};
+  return {{}, capitalised(named(in, "material.", f.id)), in.wording.say(f.kind->label)};
 }
 
 std::string thing_name(const FigureInput& in, const std::string& id) {
@@ -212,7 +214,7 @@ std::vector<std::string> notes(const FigureInput& in, int scale) {
   const bool metric = in.wording.units() == UnitSystem::metric;
   std::vector<std::string> out{
       in.wording.say(metric ? "figure.note-metric" : "figure.note-us", {{"scale", scale}})};
-  if (in.build.enclosure.shape != Shape::rectangle) {
+  if (in.build.enclosure.shape->shape != Shape::rectangle) {
     out.push_back(in.wording.say("figure.note-shape", {{"shape", shape_name(in)}}));
   }
   return out;

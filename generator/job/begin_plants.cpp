@@ -1,26 +1,25 @@
 #include <algorithm>
 
+#include "check/check.h"
 #include "job/begin.h"
 
 namespace loamsheet {
 namespace {
 
 constexpr size_t most = 4;
+constexpr std::string_view mild[] = {"none-known", "stiff-tip"};  // hazards
 
 bool harmless(const Plant& plant) {
   return !plant.hazards.empty() &&
          std::all_of(plant.hazards.begin(), plant.hazards.end(), [](const Hazard& h) {
-           return h.kind == "none-known" || h.kind == "stiff-tip";
+           return std::find(std::begin(mild), std::end(mild), h.kind) != std::end(mild);
          });
-}
-
-bool dry(const std::string& kind) {
-  return kind == "arid" || kind == "burrowing";
 }
 
 // What is not known does not speak against a plant, but for its strength and its water.
 bool stands_place(const Plant& plant, const Starter& s) {
-  if (!plant.moisture || (plant.moisture->value == "dry") != dry(s.kind)) return false;
+  if (!plant.moisture || (plant.moisture->value == "dry") != is_dry(kind_named(s.kind)))
+    return false;
   if (plant.moisture->value == "wet") return false;
   return !plant.height || plant.height->value.high <= s.size.height;
 }

@@ -14,7 +14,8 @@ struct Floor {
   Millimetres drainage;     // zero: none
   Millimetres front, back;  // of the substrate
   std::vector<std::string> crew;
-  bool damp = true;  // placed damp and misted
+  bool damp = true;    // placed damp and misted
+  bool water = false;  // beside it an area of water
 };
 
 const Floor& floor_of(const std::string& kind) {
@@ -36,7 +37,14 @@ const Floor& floor_of(const std::string& kind) {
       {"arid", {"arid-sand", "", 0_mm, 80_mm, 120_mm, {"armadillidium-vulgare"}, false}},
       {"burrowing", {"burrow-clay", "", 0_mm, 120_mm, 150_mm, {"armadillidium-vulgare"}, false}},
       {"semi-aquatic",
-       {"bog", "oak-leaves", 50_mm, 50_mm, 80_mm, {"folsomia-candida", "trichorhina-tomentosa"}}}};
+       {"bog",
+        "oak-leaves",
+        50_mm,
+        50_mm,
+        80_mm,
+        {"folsomia-candida", "trichorhina-tomentosa"},
+        true,
+        true}}};
   return floors.at(kind);
 }
 
@@ -168,7 +176,7 @@ class Writing {
     if (!floor_.litter.empty()) {
       out_ += "  litter: {material: " + floor_.litter + ", depth: " + cm(litter_depth) + "}\n";
     }
-    if (s_.kind != "semi-aquatic") return;
+    if (!floor_.water) return;
     part("water-area",
          {"water_area: {side: left, floor: 30 %, depth: " + cm(60_mm) + ", filter: yes}"});
   }

@@ -70,13 +70,14 @@ struct Key {
   Kind kind;
   Limits limits{0, 0};  // amounts, numbers and integers; {0, 0}: no limits
   unsigned flags = flag::none;
-  std::string_view choices = "";   // "glass|acrylic|pvc|wood"
+  std::string_view choices = "";   // "dry|damp"; of a kind: left out, for kinds/ has them
   std::string_view fallback = "";  // the value taken when the key is absent, as it would be typed
   std::string_view unknown = "";   // with unknown_ok: the range that "?" stands for, as typed
   std::string_view help = "";      // one sentence
   std::string_view example = "";
   // The key belongs in its group only when a neighbour has one of these values
-  // ("shape=corner|round") or is absent ("-choose"). `required` then asks for it only in that case.
+  // ("where=left|right") or is absent ("-choose"). `required` then asks for it only in that case.
+  // Where the neighbour is a kind, kinds/ says which keys go with it.
   std::string_view when = "";
 
   bool has(unsigned f) const { return (flags & f) != 0; }

@@ -10,7 +10,7 @@ using namespace loamsheet;
 
 namespace {
 
-Lamp lamp(Lamp::Kind kind, Position at) {
+Lamp lamp(const char* kind, Position at) {
   Lamp l;
   l.kind = kind, l.at = at;
   l.length = 600_mm, l.width = 200_mm, l.beam = 40;
@@ -39,9 +39,8 @@ Build lit_build() {
   Opening lid;
   lid.over = Box{0, 200, 1200, 600}, lid.gross = {0.48}, lid.free = {0.216};
   tank.openings = {lid};
-  using enum Lamp::Kind;
-  build.lamps = {lamp(bar, {600, 350, 660}), lamp(panel, {300, 300, 680}),
-                 lamp(spot, {900, 300, 650}), lamp(bar, {600, 150, 660})};
+  build.lamps = {lamp("bar", {600, 350, 660}), lamp("panel", {300, 300, 680}),
+                 lamp("spot", {900, 300, 650}), lamp("bar", {600, 150, 660})};
   build.furnishings = {branch({100, 450, 150}, {800, 300, 450}), ledge({800, 500, 350}),
                        branch({900, 100, 100}, {1100, 400, 500}), ledge({300, 520, 250})};
   return build;

@@ -26,7 +26,7 @@ Build misted() {
   build.identity.plant_on = *parse_date("2026-03-07");
   build.enclosure.footprint = rectangle(900_mm, 450_mm);
   build.enclosure.width = 900_mm, build.enclosure.depth = 450_mm, build.enclosure.height = 600_mm;
-  build.layers.drainage.kind = DrainageKind::granules;
+  build.layers.drainage.kind = "granules";
   build.layers.drainage.bulk = bark();
   build.layers.drainage.depth = 50_mm;
   build.layers.substrate.parts = {{bark(), {1}}};

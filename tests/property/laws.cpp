@@ -46,7 +46,8 @@ Enclosure drawn_enclosure() {
 
 Layers drawn_layers() {
   Layers layers;
-  layers.drainage.kind = static_cast<DrainageKind>(drawn(0, 2));
+  constexpr const char* kinds[] = {"none", "granules", "raised-floor"};
+  layers.drainage.kind = kinds[drawn(0, 2)];
   layers.drainage.bulk = drawn_bulk("granules");
   layers.drainage.depth = millimetres(10, 120);
   layers.drainage_hold_back = share(0, 20);

@@ -36,7 +36,7 @@ Position over_the_tank() {
 
 Lamp drawn_uv_lamp() {
   Lamp lamp;
-  lamp.kind = Lamp::Kind::uv_bar, lamp.id = "uv", lamp.at = over_the_tank();
+  lamp.kind = "uv-bar", lamp.id = "uv", lamp.at = over_the_tank();
   lamp.length = 300_mm, lamp.hours = 10;
   const double near = drawn(2, 300) / 10.0;
   lamp.uv_index = {{200_mm, near}, {300_mm, near / 2}, {450_mm, near / 5}};

@@ -23,7 +23,7 @@ Furnishing drawn_furnishing(const Enclosure& tank) {
   const auto y = [&] { return box.bottom + box.height() * drawn(0, 100) / 100; };
   const char* kinds[] = {"branch", "ledge", "water-bowl", "hide", "tube"};
   Furnishing thing;
-  thing.kind = thing.id = kinds[drawn(0, 4)];
+  thing.id = kinds[drawn(0, 4)], thing.kind = thing.id;
   thing.at = {x(), y(), tank.height.v * drawn(30, 90) / 100};
   thing.from = {x(), y(), tank.height.v * drawn(10, 90) / 100};
   thing.to = {x(), y(), tank.height.v * drawn(10, 90) / 100};
@@ -100,7 +100,7 @@ void check_ground(const Drawn& task, const Site& site) {
   const Point p{site.at.x, site.at.y};
   RC_ASSERT(contains(ground(task.build).land, p));
   for (const Furnishing& thing : task.build.furnishings) {
-    if (thing.kind == "water-bowl") {
+    if (thing.kind->holds_water) {
       RC_ASSERT(std::hypot(p.x - thing.at.x, p.y - thing.at.y) >= thing.diameter.v / 2);
     }
   }

@@ -46,7 +46,7 @@ double bar_lux(const Inputs& in, double flux) {
 
 double panel_lux(const Inputs& in) {
   Lamp lamp;
-  lamp.kind = Lamp::Kind::panel;
+  lamp.kind = "panel";
   lamp.width = {number(in, "width") * 1000};
   lamp.flux = number(in, "flux");
   return lux(lamp, in, number(in, "across"));
@@ -57,7 +57,7 @@ double daily_light(const Inputs& in) {
   Build build;
   build.enclosure.height = 2000_mm;
   Lamp lamp;
-  lamp.kind = Lamp::Kind::spot;
+  lamp.kind = "spot";
   lamp.beam = 90, lamp.flux = 1000, lamp.hours = number(in, "hours"), lamp.photons_per_lux = 1;
   lamp.at = {0, 0, 1000};
   build.lamps = {lamp};

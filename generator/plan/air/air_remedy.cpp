@@ -26,6 +26,12 @@ Opening more_lid(double area) {
   return opening;
 }
 
+Heater on_thermostat(double watts) {
+  Heater heater;
+  heater.power = watts, heater.thermostat = true;
+  return heater;
+}
+
 void change(Enclosure& tank, const Mend& mend) {
   if (mend.what == open_lid) tank.openings.push_back(more_lid(mend.amount));
   if (mend.what != cover_mesh) return;
@@ -64,7 +70,7 @@ Case with(const Build& build, Case now, const Mend& mend) {
       now.tank.held += mend.amount;
       break;
     case dim_lamps:
-      now.tank.lamps *= lamps_left(build, mend.amount);
+      for (HeatSource& lamp : now.tank.lamps) lamp.watts *= lamps_left(build, mend.amount);
       break;
     case warm_room:
     case cool_room:
@@ -178,7 +184,7 @@ Build mended(Build build, const Mend& mend) {
   const double left = lamps_left(build, mend.amount);
   Range<Celsius>& room = build.room.temperature.range;
   change(build.enclosure, mend);
-  if (mend.what == add_heater) build.heaters.push_back({"panel", mend.amount, true, {}});
+  if (mend.what == add_heater) build.heaters.push_back(on_thermostat(mend.amount));
   if (mend.what == dim_lamps) {
     for (Lamp& lamp : build.lamps) lamp.power *= left;
   }

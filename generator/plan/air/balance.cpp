@@ -78,19 +78,81 @@ Balance warmed_by(const Shell& tank, const Around& around, double watts) {
   return vapour_balance(tank, around, around.room + Celsius{above});
 }
 
+double full_watts(const HeatSources& sources) {
+  double sum = 0;
+  for (const HeatSource& source : sources) sum += source.watts;
+  return sum;
+}
+
+double watts_at(const HeatSources& sources, Celsius air) {
+  double sum = 0;
+  for (const HeatSource& s : sources) sum += s.stops_at && *s.stops_at < air ? 0 : s.watts;
+  return sum;
+}
+
+// Sources are turned on one after the other, the one that stops last first: once one has nothing
+// left to warm, neither have those after it.
+Balance warmed_by(const Shell& tank, const Around& around, double watts,
+                  const HeatSources& sources) {
+  Balance state = warmed_by(tank, around, watts + full_watts(sources));
+  HeatSources stopping = sources;
+  std::erase_if(stopping, [](const HeatSource& s) { return !s.stops_at; });
+  std::sort(stopping.begin(), stopping.end(),
+            [](const auto& a, const auto& b) { return *a.stops_at > *b.stops_at; });
+  if (stopping.empty() || state.temperature <= *stopping.back().stops_at) return state;
+  watts += full_watts(sources) - full_watts(stopping);
+  state = warmed_by(tank, around, watts);
+  for (const HeatSource& source : stopping) {
+    if (state.temperature >= *source.stops_at) return state;
+    state = warmed_by(tank, around, watts += source.watts);
+    if (state.temperature > *source.stops_at) {
+      return vapour_balance(tank, around, *source.stops_at);
+    }
+  }
+  return state;
+}
+
+HeatSources free_heat(const Shell& tank, bool by_day) {
+  HeatSources all = tank.always;
+  if (by_day) all.insert(all.end(), tank.lamps.begin(), tank.lamps.end());
+  return all;
+}
+
 std::optional<Celsius> target(const Shell& tank, bool by_day) {
   if (!by_day) return tank.night ? std::optional(tank.night->low) : std::nullopt;
   return tank.day ? std::optional((tank.day->low + tank.day->high) / 2) : std::nullopt;
 }
 
 Balance settle(const Shell& tank, const Around& around, bool by_day) {
-  const double free_heat = tank.always + (by_day ? tank.lamps : 0);
-  const Balance unheated = warmed_by(tank, around, free_heat);
+  const HeatSources free = free_heat(tank, by_day);
+  const Balance unheated = warmed_by(tank, around, 0, free);
   const auto hold = target(tank, by_day);
   if (!hold || tank.held <= 0 || unheated.temperature >= *hold) return unheated;
   const Balance held = vapour_balance(tank, around, *hold);
-  const double most = free_heat + tank.held;
-  return heat_taken(tank, around, held) <= most ? held : warmed_by(tank, around, most);
+  const double most = watts_at(free, *hold) + tank.held;
+  return heat_taken(tank, around, held) <= most ? held
+                                                : warmed_by(tank, around, tank.held, free);
+}
+
+std::vector<double> shares_given(const Shell& tank, const Around& around, bool by_day) {
+  const HeatSources free = free_heat(tank, by_day);
+  std::vector<double> shares(free.size(), 1);
+  const auto stops = [](const HeatSource& s) { return s.stops_at.has_value(); };
+  if (std::none_of(free.begin(), free.end(), stops)) return shares;
+  const Balance state = settle(tank, around, by_day);
+  const auto hold = target(tank, by_day);
+  double open = heat_taken(tank, around, state);
+  if (hold && state.temperature < *hold) open -= tank.held;
+  for (const HeatSource& s : free) {
+    if (!s.stops_at || *s.stops_at > state.temperature) open -= s.watts;
+  }
+  for (size_t i = 0; i < free.size(); ++i) {
+    if (!free[i].stops_at || *free[i].stops_at > state.temperature) continue;
+    const bool here = *free[i].stops_at == state.temperature && free[i].watts > 0;
+    shares[i] = here ? std::clamp(open / free[i].watts, 0.0, 1.0) : 0;
+    open -= shares[i] * free[i].watts;
+  }
+  return shares;
 }
 
 }  // namespace loamsheet

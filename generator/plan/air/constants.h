@@ -20,12 +20,6 @@ inline constexpr double floor_air_resistance = 0.17;
 // vapour comes to the wall (Lewis).
 inline constexpr double convects_to_wall = 2.5;
 
-// Heat conducted by wall materials, W/(m K). From memory, after ISO 10456.
-inline constexpr double conducts_glass = 1.0;
-inline constexpr double conducts_acrylic = 0.19;
-inline constexpr double conducts_pvc = 0.17;
-inline constexpr double conducts_wood = 0.13;
-
 // Heat that one cubic metre of air takes up, J/K, and one kilogram of water as it evaporates, J.
 // From memory: handbook values near 25 °C.
 inline constexpr double air_heat_capacity = 1200;

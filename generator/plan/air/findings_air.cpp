@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "base/named.h"
+
 namespace loamsheet {
 namespace {
 
@@ -40,9 +42,11 @@ Arg amount_of(const Mend& mend) {
 }
 
 const char* name_of(Mend::What what) {
-  static constexpr const char* names[] = {"cover-mesh", "open-lid",  "add-heater",
-                                          "dim-lamps",  "warm-room", "cool-room"};
-  return names[static_cast<int>(what)];
+  using enum Mend::What;
+  static constexpr For<Mend::What, const char*> names[] = {
+      {cover_mesh, "cover-mesh"}, {open_lid, "open-lid"},   {add_heater, "add-heater"},
+      {dim_lamps, "dim-lamps"},   {warm_room, "warm-room"}, {cool_room, "cool-room"}};
+  return what_of(names, what);
 }
 
 template <class T>
@@ -55,9 +59,8 @@ Finding missed(Weight weight, const char* rule, const KeptAnimal& animal, const 
 }
 
 bool has_heat_lamp(const Build& build) {
-  return std::any_of(build.lamps.begin(), build.lamps.end(), [](const Lamp& lamp) {
-    return lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
-  });
+  return std::any_of(build.lamps.begin(), build.lamps.end(),
+                     [](const Lamp& lamp) { return lamp.kind->warms_a_place; });
 }
 
 // What basks under a lamp of its own warms itself there: the rest of its tank may be as cool by day

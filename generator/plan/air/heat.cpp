@@ -19,10 +19,12 @@ std::optional<double> needed(const Build& build, const Shell& tank, bool by_day)
   return std::max(0.0, heat_taken(tank, around, state));
 }
 
-double day_hours(const Build& build) {
+// Of the day, which is as long as any lamp is lit, or of the night.
+double hours(const Build& build, bool by_day) {
   double longest = 0;
   for (const Lamp& lamp : build.lamps) longest = std::max(longest, lamp.hours);
-  return longest > 0 ? longest : constants::usual_day;
+  const double day = longest > 0 ? longest : constants::usual_day;
+  return by_day ? day : 24 - day;
 }
 
 // Watts that the thermostat lets through, on the mean, beside what gives heat anyway.
@@ -46,21 +48,44 @@ Range<Celsius> all_off(const Build& build, const Shell& tank) {
                     [&](const Around& around) { return warmed_by(tank, around, 0).temperature; });
 }
 
-// A heater with a cut-out of its own warms the tank no further than that.
+// No thermostat stops anything; a cut-out of a heater's own does.
 Range<Celsius> all_on(const Build& build, const Shell& tank) {
-  double cut = 0;
-  Celsius cut_at{};
-  for (const Heater& heater : build.heaters) {
-    if (!heater.cut_out) continue;
-    cut += heater.power;
-    cut_at = std::max(cut_at, *heater.cut_out);
-  }
-  const double watts = tank.lamps + tank.always + tank.held;
+  HeatSources heaters;
+  for (const Heater& heater : build.heaters) heaters.push_back({heater.power, heater.cut_out});
   return over_cases(build, build.room.temperature.range.high, [&](const Around& around) {
-    const Celsius all = warmed_by(tank, around, watts).temperature;
-    if (cut <= 0 || all <= cut_at) return all;
-    return std::max(cut_at, warmed_by(tank, around, watts - cut).temperature);
+    return warmed_by(tank, around, full_watts(tank.lamps), heaters).temperature;
   });
+}
+
+// What is used in the day or the night of a winter's day without what a thermostat lets on: watts
+// that warm the tank, and watt hours. Lamps are lit for hours of their own.
+struct Used {
+  double given = 0, watt_hours = 0;
+};
+
+Used used(const Build& build, const Shell& tank, bool by_day) {
+  const Around around = usual_around(build, build.room.temperature.range.low);
+  const HeatSources free = free_heat(tank, by_day);
+  const auto shares = shares_given(tank, around, by_day);
+  const size_t heaters = tank.always.size();
+  Used sum;
+  for (size_t i = 0; i < free.size(); ++i) {
+    const double given = shares[i] * free[i].watts;
+    const Lamp* lamp = i < heaters ? nullptr : &build.lamps[i - heaters];
+    sum.given += given;
+    sum.watt_hours += lamp ? lamp->hours * shares[i] * lamp->power : hours(build, by_day) * given;
+  }
+  return sum;
+}
+
+double watt_hours(const Build& build, const Shell& tank, const HeatPlan& plan) {
+  double sum = 0;
+  for (const bool by_day : {true, false}) {
+    const Used free = used(build, tank, by_day);
+    const auto& needed = by_day ? plan.needed_day : plan.needed_night;
+    sum += free.watt_hours + hours(build, by_day) * let_on(tank, needed, free.given);
+  }
+  return sum;
 }
 
 std::optional<Money> cost(const Build& build, double kwh) {
@@ -76,16 +101,9 @@ HeatPlan heat_plan(const Build& build) {
   HeatPlan plan;
   plan.needed_day = needed(build, tank, true);
   plan.needed_night = needed(build, tank, false);
-  plan.fitted = tank.always + tank.held;
-  const double day = day_hours(build);
-  double watt_hours = 24 * tank.always;
-  for (const Lamp& lamp : build.lamps) {
-    plan.fitted += lamp.power;
-    watt_hours += lamp.power * lamp.hours;
-  }
-  watt_hours += day * let_on(tank, plan.needed_day, tank.always + tank.lamps) +
-                (24 - day) * let_on(tank, plan.needed_night, tank.always);
-  plan.kwh_month = watt_hours * month / 1000;
+  plan.fitted = full_watts(tank.always) + tank.held;
+  for (const Lamp& lamp : build.lamps) plan.fitted += lamp.power;
+  plan.kwh_month = watt_hours(build, tank, plan) * month / 1000;
   plan.cost_month = cost(build, plan.kwh_month);
   plan.all_off = all_off(build, tank);
   plan.all_on = all_on(build, tank);

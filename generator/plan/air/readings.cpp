@@ -94,9 +94,7 @@ std::vector<FirstReading> beyond_the_balance(const Build& build) {
     return std::any_of(build.lamps.begin(), build.lamps.end(), wanted);
   };
   const bool uv = any_lamp([](const Lamp& lamp) { return !lamp.uv_index.empty(); });
-  const bool spot = any_lamp([](const Lamp& lamp) {
-    return lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
-  });
+  const bool spot = any_lamp([](const Lamp& lamp) { return lamp.kind->warms_a_place; });
   if (uv && std::any_of(build.kept.begin(), build.kept.end(), must_be_metered)) {
     all.push_back({"uv"});
   }

@@ -15,8 +15,7 @@ double minerals(const std::string& source) {
 
 bool drains_away(const Build& build) {
   const DrainageLayer& drainage = build.layers.drainage;
-  return drainage.kind != DrainageKind::none && drainage.outlet != "none" &&
-         !drainage.outlet.empty();
+  return drainage.kind->keeps_water_off && drainage.outlet->draws;
 }
 
 std::optional<int> flush_every(const Build& build, Litres held, Litres a_day) {

@@ -6,21 +6,15 @@
 namespace loamsheet {
 namespace {
 
-double conducts(const std::string& material) {
-  if (material == "acrylic") return constants::conducts_acrylic;
-  if (material == "pvc") return constants::conducts_pvc;
-  return material == "wood" ? constants::conducts_wood : constants::conducts_glass;
-}
-
 double resistance(const Walls& walls) {
-  return 2 * constants::still_air_resistance + walls.thickness.v / 1000 / conducts(walls.material);
+  return 2 * constants::still_air_resistance + walls.thickness.v / 1000 / walls.material->conducts;
 }
 
 // Walls and what of the top is closed. The floor stands on the stand and is left out.
 double panes(const Enclosure& tank) {
   double top = area(tank.footprint).v;
   for (const Opening& o : tank.openings) {
-    if (o.at == Opening::Where::top && !o.door) top -= o.gross.v;
+    if (o.at == Opening::Where::top && !o.kind->swings) top -= o.gross.v;
   }
   return perimeter(tank.footprint).v * tank.height.v / 1e6 + std::max(0.0, top);
 }
@@ -53,13 +47,10 @@ std::optional<Range<Celsius>> shared_band(const Build& build, Band Animal::*whic
   return shared && shared->low <= shared->high ? shared : std::nullopt;
 }
 
-double lamp_heat(const Build& build) {
-  double sum = 0;
-  for (const Lamp& lamp : build.lamps) {
-    const bool above = lamp.at.z >= build.enclosure.height.v;
-    sum += lamp.power * (above ? constants::lamp_heat_from_above : 1);
-  }
-  return sum;
+// A lamp over the tank warms the room, too.
+HeatSource heat_of(const Lamp& lamp, const Enclosure& tank) {
+  const bool above = lamp.at.z >= tank.height.v;
+  return {lamp.power * (above ? constants::lamp_heat_from_above : 1)};
 }
 
 }  // namespace
@@ -75,9 +66,13 @@ Shell tank_of(const Build& build) {
   set_enclosure(tank, build.enclosure);
   tank.wet = wet_area(build);
   tank.plants = static_cast<int>(build.plants.size());
-  tank.lamps = lamp_heat(build);
+  for (const Lamp& lamp : build.lamps) tank.lamps.push_back(heat_of(lamp, build.enclosure));
   for (const Heater& heater : build.heaters) {
-    (heater.thermostat ? tank.held : tank.always) += heater.power;
+    if (heater.thermostat) {
+      tank.held += heater.power;
+    } else {
+      tank.always.push_back({heater.power, heater.cut_out});
+    }
   }
   tank.day = shared_band(build, &Animal::day);
   tank.night = shared_band(build, &Animal::night);

@@ -20,7 +20,7 @@ Vent vent_of(const Enclosure& tank, const Opening& o) {
   if (o.at == Opening::Where::top) return {height, 0, o.free.v};
   const double foot = o.lower_edge.value_or(Millimetres{}).v / 1000;
   const double room = std::max(0.0, height - foot);
-  const double tall = o.door ? room : std::min(room, o.gross.v / wall_width(tank, o.at));
+  const double tall = o.kind->swings ? room : std::min(room, o.gross.v / wall_width(tank, o.at));
   return {foot + tall / 2, tall, o.free.v};
 }
 

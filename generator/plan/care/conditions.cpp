@@ -14,7 +14,7 @@ namespace {
 using Condition = bool (*)(const Build&);
 
 bool drained(const Build& build) {
-  return build.layers.drainage.kind != DrainageKind::none;
+  return build.layers.drainage.kind->keeps_water_off;
 }
 
 bool stands_on(const Build& build, bool base) {
@@ -45,8 +45,7 @@ bool climbs(const KeptAnimal& animal) {
 }
 
 bool has_outlet(const Build& build) {
-  const std::string& outlet = build.layers.drainage.outlet;
-  return drained(build) && !outlet.empty() && outlet != "none";
+  return drained(build) && build.layers.drainage.outlet->draws;
 }
 
 bool any_furnishing(const Build& build, bool (*test)(const Furnishing&)) {
@@ -55,14 +54,17 @@ bool any_furnishing(const Build& build, bool (*test)(const Furnishing&)) {
 
 // Held by what needs no curing.
 bool hung(const Furnishing& f) {
-  const bool hangs = f.kind == "branch" || f.kind == "ledge" || f.kind == "feeding-ledge";
-  return hangs && !bonded(f);
+  return !f.kind->on_ground() && !bonded(f);
 }
 
 bool has_uv_lamp(const Build& build) {
-  return std::any_of(build.lamps.begin(), build.lamps.end(), [](const Lamp& lamp) {
-    return lamp.kind == Lamp::Kind::uv_bar || lamp.kind == Lamp::Kind::uv_spot;
-  });
+  return std::any_of(build.lamps.begin(), build.lamps.end(),
+                     [](const Lamp& lamp) { return lamp.kind->uv; });
+}
+
+bool warmed_from_below(const Build& build) {
+  return std::any_of(build.heaters.begin(), build.heaters.end(),
+                     [](const Heater& heater) { return heater.kind->from_below; });
 }
 
 bool slow_plants(const Build& build) {
@@ -83,9 +85,8 @@ const std::map<std::string, Condition>& conditions() {
       {"watered", watered_through},
       {"holds-water", [](const Build& b) { return drained(b) || b.water_area; }},
       {"drainage", drained},
-      {"granules", [](const Build& b) { return b.layers.drainage.kind == DrainageKind::granules; }},
-      {"raised-floor",
-       [](const Build& b) { return b.layers.drainage.kind == DrainageKind::raised_floor; }},
+      {"granules", [](const Build& b) { return b.layers.drainage.kind->poured; }},
+      {"raised-floor", [](const Build& b) { return b.layers.drainage.kind->on_supports; }},
       {"outlet", has_outlet},
       {"separator", [](const Build& b) { return b.layers.separator.has_value(); }},
       {"litter", [](const Build& b) { return b.layers.litter.has_value(); }},
@@ -107,6 +108,7 @@ const std::map<std::string, Condition>& conditions() {
       {"lamps", [](const Build& b) { return !b.lamps.empty(); }},
       {"uv-lamps", has_uv_lamp},
       {"heaters", [](const Build& b) { return !b.heaters.empty(); }},
+      {"heat-below", warmed_from_below},
       {"crew", [](const Build& b) { return !b.crew.empty(); }},
       {"springtails", [](const Build& b) { return crew_of(b, "springtail"); }},
       {"isopods", [](const Build& b) { return crew_of(b, "isopod"); }},

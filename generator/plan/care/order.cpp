@@ -5,6 +5,7 @@
 #include <set>
 #include <tuple>
 
+#include "base/named.h"
 #include "plan/care/care.h"
 #include "plan/care/slots.h"
 
@@ -57,8 +58,9 @@ class Drafter {
 
   // The sentence says how such a plant is set; without a place it cannot say where.
   void add_plant(const WorkRule& rule, const PlantStep& plant) {
-    constexpr std::string_view sites[] = {"floor", "pocket", "mount"};
-    const std::string site(sites[static_cast<int>(plant.site)]);
+    static constexpr For<SiteKind, const char*> sites[] = {
+        {SiteKind::floor, "floor"}, {SiteKind::pocket, "pocket"}, {SiteKind::mount, "mount"}};
+    const std::string site = what_of(sites, plant.site);
     add(rule, "plant-" + std::to_string(plant.number),
         "order.plant-" + site + (plant.placed ? "" : "-anywhere"), args_of(plant));
   }

@@ -51,21 +51,6 @@ inline constexpr Millimetres support_spacing{150};
 // The dam of a water area stands so far above the water. Common practice.
 inline constexpr Millimetres dam_freeboard{20};
 
-// Sealant in a bead as thick as a finger's width of a cartridge's tip, litres on a metre; the beads
-// lie so far apart behind a background, metres. A furnishing takes one bead of this length, metres.
-// Common practice.
-inline constexpr double bead_litres{0.05};
-inline constexpr double bead_spacing{0.15};
-inline constexpr double bead_of_furnishing{0.4};
-
-// Cans of mounting foam for a square metre of background. Common practice.
-inline constexpr double foam_cans{1};
-
-// Of a can for a furnishing. Magnets and screws for a furnishing, and either for a background: one
-// at each corner. Common practice.
-inline constexpr double foam_of_furnishing{0.25};
-inline constexpr int magnets_of_furnishing{1}, screws_of_furnishing{2}, pieces_of_background{4};
-
 // Animals of one culture as it is sold. Common practice.
 inline constexpr double springtails_of_culture{1000};
 inline constexpr double dwarf_isopods_of_culture{25};
@@ -73,9 +58,6 @@ inline constexpr double crew_of_culture{20};
 
 // A load that is set down suddenly bears down with twice its weight: strength of materials.
 inline constexpr double sudden_load{2};
-
-// What a magnet holds safely on a pane. Common practice.
-inline constexpr Kilograms magnet_holds{1};
 
 // A teaspoon, litres: the metric one of 5 mL.
 inline constexpr Litres teaspoon{0.005};

@@ -28,7 +28,8 @@ Cut separator_cut(const SeparatorLayer& layer, const SeparatorPlan& plan) {
 
 Cut raised_floor_cut(const Build& build) {
   const Box box = extent(ground(build).land);
-  return {"drainage", "raised-floor", 1, {box.width()}, {box.height()}, {}};
+  const std::string item(build.layers.drainage.kind->item);
+  return {"drainage", item, 1, {box.width()}, {box.height()}, {}};
 }
 
 }  // namespace
@@ -41,7 +42,7 @@ std::vector<Cut> plan_cuts(const Build& build, const LayersPlan& layers,
     cuts.push_back(
         {"background", tank.background->material, 1, background_length(tank), tank.height, {}});
   }
-  if (build.layers.drainage.kind == DrainageKind::raised_floor) {
+  if (build.layers.drainage.kind->on_supports) {
     cuts.push_back(raised_floor_cut(build));
   }
   if (water) {

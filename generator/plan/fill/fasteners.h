@@ -1,21 +1,13 @@
 // fasteners: what holds the background, the fixed furnishings and the dam, and how much of it.
 #pragma once
-#include <string>
-
 #include "check/build.h"
 #include "plan/fill/water_area.h"
 
 namespace loamsheet {
 
-// Sealant in beads: behind a background that it holds, under each furnishing that it holds, and on
-// both sides of the dam's seams.
-Litres sealant_needed(const Build&, const std::optional<WaterAreaPlan>&);
-
-// Whole cans of mounting foam, for a background and for furnishings that it holds.
-double foam_needed(const Build&);
-
-// Magnets or screws, for a background and for furnishings that they hold.
-int pieces_needed(const Build&, const std::string& fixed_by);
+// How much of a fixing is needed, in its unit: for a background and for furnishings that it holds
+// and, of what seals, on both sides of the dam's seams.
+double fixing_needed(const FixingKind&, const Build&, const std::optional<WaterAreaPlan>&);
 
 // Whether the background is held by what has to cure.
 bool background_cures(const Build&);

@@ -11,19 +11,19 @@ bool damp_kind(BuildKind kind) {
 
 Found missing(const Build& build) {
   const DrainageLayer& layer = build.layers.drainage;
-  if (build.kind != BuildKind::humid || layer.kind != DrainageKind::none) return {};
+  if (build.kind != BuildKind::humid || layer.kind->keeps_water_off) return {};
   return {{Weight::caution, "drainage-missing", layer.depth_at, {}}};
 }
 
 Found not_wanted(const Build& build) {
   const DrainageLayer& layer = build.layers.drainage;
-  if (!is_dry(build.kind) || layer.kind == DrainageKind::none) return {};
+  if (!is_dry(build.kind) || !layer.kind->keeps_water_off) return {};
   return {{Weight::caution, "drainage-not-wanted", layer.depth_at, {{"depth", layer.depth}}}};
 }
 
 Found too_shallow(const Build& build) {
   const DrainageLayer& layer = build.layers.drainage;
-  if (!damp_kind(build.kind) || layer.kind != DrainageKind::granules) return {};
+  if (!damp_kind(build.kind) || !layer.kind->poured) return {};
   if (layer.depth >= constants::shallow_drainage) return {};
   return {{Weight::caution,
            "drainage-too-shallow",
@@ -33,14 +33,14 @@ Found too_shallow(const Build& build) {
 
 Found outlet_missing(const Build& build) {
   const DrainageLayer& layer = build.layers.drainage;
-  const bool drains = build.kind == BuildKind::humid && layer.kind != DrainageKind::none;
-  if (!drains || layer.outlet != "none") return {};
+  const bool drains = build.kind == BuildKind::humid && layer.kind->keeps_water_off;
+  if (!drains || layer.outlet->draws) return {};
   return {{Weight::note, "outlet-missing", layer.depth_at, {}}};
 }
 
 Found heavy(const Build& build, const Filling& plan) {
   const DrainageLayer& layer = build.layers.drainage;
-  if (layer.kind != DrainageKind::granules || !plan.layers.drainage->dry) return {};
+  if (!layer.kind->poured || !plan.layers.drainage->dry) return {};
   if (layer.bulk.dry_density.high < constants::heavy_granules) return {};
   return {{Weight::note, "heavy-granules", layer.depth_at, {{"mass", *plan.layers.drainage->dry}}}};
 }

@@ -1,5 +1,4 @@
 #include "check/build.h"
-#include "plan/fill/constants.h"
 #include "plan/fill/fasteners.h"
 #include "plan/fill/fill.h"
 
@@ -12,8 +11,7 @@ Found water_area(const Build& build, const Filling& plan) {
   if (build.water_area->filter) {
     found.push_back({Weight::caution, "filter-electricity", build.water_area->where, {}});
   }
-  if (plan.water_area->uplift && !background_cures(build) &&
-      build.enclosure.background->fixed_by != "screws") {
+  if (plan.water_area->uplift && !build.enclosure.background->fixed_by->stays_under_water) {
     found.push_back({Weight::caution,
                      "background-may-float",
                      build.enclosure.background->where,
@@ -28,15 +26,15 @@ Found fixings(const Build& build, const Filling& plan) {
   for (const Furnishing& thing : build.furnishings) {
     if (!is_held_up(thing)) continue;
     const FixedLoad& load = plan.fixed[next++];
-    if (thing.fixed_by.empty()) {
+    if (!thing.fixed_by) {
       found.push_back({Weight::note, "fixing-not-stated", thing.where, {{"thing", thing.id}}});
     }
-    if (thing.fixed_by == "magnet" && load.sum() > constants::magnet_holds) {
-      found.push_back(
-          {Weight::caution,
-           "magnet-overloaded",
-           thing.where,
-           {{"thing", thing.id}, {"load", load.sum()}, {"limit", constants::magnet_holds}}});
+    const auto limit = thing.fixed_by ? (*thing.fixed_by)->holds : std::nullopt;
+    if (limit && load.sum() > *limit) {
+      found.push_back({Weight::caution,
+                       "magnet-overloaded",
+                       thing.where,
+                       {{"thing", thing.id}, {"load", load.sum()}, {"limit", *limit}}});
     }
     if (!thing.mass) {
       found.push_back({Weight::note, "mass-not-stated", thing.where, {{"thing", thing.id}}});

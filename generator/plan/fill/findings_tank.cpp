@@ -22,7 +22,7 @@ Found stand(const Build& build, const Filling& plan) {
 
 Found port_in_toughened_base(const Build& build) {
   const DrainageLayer& drainage = build.layers.drainage;
-  const bool port = drainage.kind != DrainageKind::none && drainage.outlet == "port";
+  const bool port = drainage.kind->keeps_water_off && drainage.outlet->through_base;
   if (!port || !build.enclosure.walls.toughened_base) return {};
   return {{Weight::stop, "port-in-toughened-base", drainage.depth_at, {}}};
 }

@@ -32,7 +32,7 @@ Litres field_capacity_deficit(const Build& build, const Decisions& decisions,
 }
 
 Litres run_through(const Build& build, Litres deficit) {
-  const bool drains = build.layers.drainage.kind != DrainageKind::none;
+  const bool drains = build.layers.drainage.kind->keeps_water_off;
   return drains ? deficit * constants::runs_through.v : Litres{};
 }
 
@@ -43,7 +43,7 @@ Millimetres standing_level(const Build& build, const LayersPlan& plan, Litres dr
 
 std::optional<Millimetres> highest_standing(const Build& build) {
   const DrainageLayer& drainage = build.layers.drainage;
-  if (drainage.kind == DrainageKind::none) return std::nullopt;
+  if (!drainage.kind->keeps_water_off) return std::nullopt;
   return std::max(Millimetres{}, drainage.depth - constants::air_gap);
 }
 

@@ -14,7 +14,7 @@ struct Interval {
 
 Millimetres drainage_depth(const Build& build) {
   const DrainageLayer& drainage = build.layers.drainage;
-  return drainage.kind == DrainageKind::none ? Millimetres{} : drainage.depth;
+  return drainage.kind->keeps_water_off ? drainage.depth : Millimetres{};
 }
 
 Millimetres litter_depth(const Build& build) {
@@ -51,7 +51,7 @@ double circle_below(double level) {
 // base is its length by its diameter.
 Litres taken_below(const Standing& thing, Millimetres level) {
   const Millimetres up_to = std::min(thing.height, std::max(level, Millimetres{}));
-  if (!thing.tube) return volume(thing.base, up_to);
+  if (thing.kind->footprint != FurnishingKind::Footprint::lying) return volume(thing.base, up_to);
   if (thing.filled || thing.height.v <= 0) return {};
   const double of_box = std::numbers::pi / 4 * circle_below(up_to / thing.height);
   return volume(thing.base, thing.height) * of_box;
@@ -112,7 +112,7 @@ Litres with_reserve(Litres amount, Fraction hold_back) {
 DrainagePlan plan_drainage(const Build& build, const Region& land) {
   const DrainageLayer& layer = build.layers.drainage;
   const Litres amount = filled(build, land, drainage_at);
-  if (layer.kind == DrainageKind::raised_floor) return {amount, amount, {}, {}};
+  if (layer.kind->on_supports) return {amount, amount, {}, {}};
   return {amount, amount * layer.bulk.voids.v,
           with_reserve(amount, build.layers.drainage_hold_back),
           weighed(amount, layer.bulk.dry_density)};
@@ -207,7 +207,7 @@ Millimetres substrate_depth(const Build& build, double y) {
 
 LayersPlan plan_layers(const Build& build, const Ground& ground) {
   LayersPlan plan;
-  if (build.layers.drainage.kind != DrainageKind::none) {
+  if (build.layers.drainage.kind->keeps_water_off) {
     plan.drainage = plan_drainage(build, ground.land);
   }
   if (build.layers.separator) plan.separator = plan_separator(build, *build.layers.separator);

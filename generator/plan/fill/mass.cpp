@@ -16,7 +16,7 @@ struct Laid {
 
 std::vector<Laid> laid(const Build& build, const LayersPlan& plan) {
   std::vector<Laid> all;
-  if (plan.drainage && build.layers.drainage.kind == DrainageKind::granules) {
+  if (plan.drainage && build.layers.drainage.kind->poured) {
     all.push_back({build.layers.drainage.bulk, plan.drainage->volume});
   }
   for (size_t i = 0; i < plan.substrate.parts.size(); ++i) {
@@ -73,7 +73,7 @@ Kilograms wet_mass(const Build& build, const Decisions& decisions, const Scenari
 }
 
 bool loose_stone(const Standing& thing) {
-  return thing.kind == "stone";
+  return thing.kind->loose_weight;
 }
 
 Kilograms moved_mass(const Build& build, const Decisions& decisions, const Scenario& scenario) {

@@ -45,7 +45,7 @@ Kilograms heaviest_animal(const Build& build) {
 }  // namespace
 
 std::optional<SupportsPlan> plan_supports(const Build& build, const LayersPlan& layers) {
-  if (build.layers.drainage.kind != DrainageKind::raised_floor) return std::nullopt;
+  if (!build.layers.drainage.kind->on_supports) return std::nullopt;
   const Box box = extent(ground(build).land);
   const auto along = [](double length) {
     return 1 + static_cast<int>(std::ceil(length / constants::support_spacing.v));

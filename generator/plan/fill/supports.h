@@ -5,6 +5,8 @@
 #include <vector>
 
 #include "base/units.h"
+#include "kinds/fixing.h"
+#include "kinds/one_of.h"
 
 namespace loamsheet {
 
@@ -22,7 +24,8 @@ std::optional<SupportsPlan> plan_supports(const Build&, const LayersPlan&);
 // What a fixing has to bear: the thing, its pocket filled and wet, and the heaviest animal landing
 // on it, which bears down with twice its weight (a load applied suddenly: strength of materials).
 struct FixedLoad {
-  std::string id, fixed_by;
+  std::string id;
+  std::optional<OneOf<FixingKind>> fixed_by;
   std::optional<Kilograms> own;
   Kilograms pocket, landing;
   Kilograms sum() const { return own.value_or(Kilograms{}) + pocket + landing; }

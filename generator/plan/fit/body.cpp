@@ -71,7 +71,7 @@ bool climbs_to(const Build& build, const Position& foot, Millimetres reach) {
       build.enclosure.background && build.enclosure.depth.v - foot.y <= reach.v;
   return by_background ||
          std::any_of(build.furnishings.begin(), build.furnishings.end(), [&](const Furnishing& f) {
-           return f.kind == "branch" && distance(foot, f.from, f.to) <= reach.v;
+           return f.kind->climbed && distance(foot, f.from, f.to) <= reach.v;
          });
 }
 

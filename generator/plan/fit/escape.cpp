@@ -34,7 +34,7 @@ Found through(const Build& build, const Opening& opening, const KeptAnimal& anim
 }
 
 Found escapes(const Build& build, const Opening& opening) {
-  if (!opening.door && !opening.mesh) {
+  if (!opening.kind->swings && !opening.mesh) {
     return {about(opening, Weight::caution, "opening-without-mesh")};
   }
   if (!opening.gap) return {about(opening, Weight::note, "mesh-not-measured")};

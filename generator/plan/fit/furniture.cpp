@@ -22,14 +22,17 @@ bool on_ground(const KeptAnimal& animal) {
 }
 
 bool is_hide(const Furnishing& thing) {
-  return thing.kind == "hide" || thing.kind == "tube";
+  return thing.kind->shelters;
 }
 
 const Lamp* heat_lamp(const Build& build) {
-  const auto found = std::find_if(build.lamps.begin(), build.lamps.end(), [](const Lamp& lamp) {
-    return lamp.kind == Lamp::Kind::spot || lamp.kind == Lamp::Kind::uv_spot;
-  });
+  const auto found = std::find_if(build.lamps.begin(), build.lamps.end(),
+                                  [](const Lamp& lamp) { return lamp.kind->warms_a_place; });
   return found == build.lamps.end() ? nullptr : &*found;
+}
+
+bool warms_from_above(const Heater& heater) {
+  return !heater.kind->from_below;
 }
 
 bool hide_in_half(const Build& build, bool right) {
@@ -55,23 +58,19 @@ Found hides(const Build& build, const KeptAnimal& animal) {
 
 // From a place on the floor to the nearest of a thing, seen from above.
 double distance(const Furnishing& thing, Point p) {
-  if (thing.kind != "branch") {
+  if (!thing.kind->spans()) {
     const double half = std::max({thing.width.v, thing.depth.v, thing.diameter.v}) / 2;
     return std::max(0.0, std::hypot(thing.at.x - p.x, thing.at.y - p.y) - half);
   }
   return distance(flat(p), flat(thing.from), flat(thing.to));
 }
 
-bool to_lie_on(const Furnishing& thing) {
-  return thing.kind != "water-bowl" && thing.kind != "laying-box" && thing.kind != "feeding-ledge";
-}
-
 Found basking(const Build& build, const KeptAnimal& animal) {
   if (!animal.facts.basking) return {};
   const Lamp* lamp = heat_lamp(build);
-  if (!lamp && !build.heaters.empty()) return {};
+  if (!lamp && std::any_of(build.heaters.begin(), build.heaters.end(), warms_from_above)) return {};
   const auto lies_under = [&](const Furnishing& thing) {
-    return to_lie_on(thing) && distance(thing, {lamp->at.x, lamp->at.y}) <= under_lamp.v;
+    return thing.kind->lain_on && distance(thing, {lamp->at.x, lamp->at.y}) <= under_lamp.v;
   };
   const bool place =
       lamp && std::any_of(build.furnishings.begin(), build.furnishings.end(), lies_under);
@@ -86,8 +85,9 @@ Found basking(const Build& build, const KeptAnimal& animal) {
 // Something to climb out by stands in the water.
 bool has_way_out(const Build& build, const Furnishing& bowl) {
   return std::any_of(build.furnishings.begin(), build.furnishings.end(), [&](const Furnishing& f) {
-    const bool helps = f.kind == "stone" || f.kind == "branch" || f.kind == "tube";
-    return helps && distance(f, {bowl.at.x, bowl.at.y}) <= bowl.diameter.v / 2;
+    const bool hangs = f.kind->form == FurnishingKind::Form::board;
+    return f.kind->leads_out && !hangs &&
+           distance(f, {bowl.at.x, bowl.at.y}) <= bowl.diameter.v / 2;
   });
 }
 
@@ -110,7 +110,7 @@ Found drowns(const Build& build, const Furnishing& bowl, const KeptAnimal& anima
 Found bowls(const Build& build) {
   Found all;
   for (const Furnishing& bowl : build.furnishings) {
-    if (bowl.kind != "water-bowl") continue;
+    if (!bowl.kind->holds_water) continue;
     for (const KeptAnimal& animal : build.kept) append(all, drowns(build, bowl, animal));
     const bool insects = std::any_of(build.kept.begin(), build.kept.end(), eats_insects);
     if (!insects || bowl.depth <= drowns_insects || has_way_out(build, bowl)) continue;
@@ -124,9 +124,8 @@ bool leads_out(const Build& build, const Furnishing& thing) {
   const double wide = build.enclosure.width.v * build.water_area->floor.v;
   const bool left = build.water_area->side == WaterArea::Side::left;
   const auto wet = [&](double x) { return left ? x <= wide : x >= build.enclosure.width.v - wide; };
-  if (thing.kind == "branch") return wet(thing.from.x) || wet(thing.to.x);
-  const bool helps = thing.kind == "stone" || thing.kind == "tube" || thing.kind == "ledge";
-  return helps && wet(thing.at.x);
+  if (!thing.kind->leads_out) return false;
+  return thing.kind->spans() ? wet(thing.from.x) || wet(thing.to.x) : wet(thing.at.x);
 }
 
 Found way_out(const Build& build, const KeptAnimal& animal) {
@@ -145,7 +144,7 @@ Found laying(const Build& build, const KeptAnimal& animal) {
   if (!lays || lays->value != "soil") return {};
   const auto& things = build.furnishings;
   const bool box = std::any_of(things.begin(), things.end(),
-                               [](const Furnishing& f) { return f.kind == "laying-box"; });
+                               [](const Furnishing& f) { return f.kind->laid_in; });
   const Millimetres soil = std::max(build.layers.substrate.front, build.layers.substrate.back);
   if (box || (!is_dry(build.kind) && soil >= laying_depth)) return {};
   Finding found =
@@ -153,6 +152,21 @@ Found laying(const Build& build, const KeptAnimal& animal) {
   found.args.emplace_back("depth", laying_depth);
   found.args.emplace_back("source", sources_of(build, {lays->origin}));
   return {std::move(found)};
+}
+
+// What digs away from heat digs towards this one.
+Found over_heat(const Build& build, const KeptAnimal& animal) {
+  Found all;
+  if (!holds(animal.facts.digs)) return all;
+  for (const Heater& heater : build.heaters) {
+    if (warms_from_above(heater)) continue;
+    all.push_back({Weight::caution,
+                   "heat-under-digger",
+                   heater.where,
+                   {{"animal", animal.facts.name},
+                    {"power", static_cast<int>(std::lround(heater.power))}}});
+  }
+  return all;
 }
 
 // A stone so heavy stops the build; the rules of heavy goods speak of it.
@@ -169,7 +183,7 @@ Found undermined(const Build& build, const KeptAnimal& animal) {
     const bool loose = std::any_of(standing.begin(), standing.end(), [&](const Standing& s) {
       return s.id == stone.id && !s.on_base && !heavy(s);
     });
-    if (stone.kind != "stone" || !loose) continue;
+    if (!stone.kind->loose_weight || !loose) continue;
     all.push_back({Weight::caution,
                    "stone-undermined",
                    stone.where,
@@ -183,7 +197,7 @@ Found undermined(const Build& build, const KeptAnimal& animal) {
 Found furniture_fit(const Build& build) {
   Found all;
   for (const KeptAnimal& animal : build.kept) {
-    for (const auto rule : {hides, basking, way_out, laying, undermined})
+    for (const auto rule : {hides, basking, way_out, laying, over_heat, undermined})
       append(all, rule(build, animal));
   }
   append(all, bowls(build));

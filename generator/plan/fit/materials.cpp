@@ -4,10 +4,9 @@
 namespace loamsheet {
 namespace {
 
-// Rough stone under the separator touches nobody.
-bool covered(const Build& build, const HazardousMaterial& material) {
-  return material.hazard.kind == "rough-stone" && material.use == "drainage" &&
-         build.layers.separator;
+// What lies under the separator touches nobody.
+bool covered(const Build& build, const HazardousMaterial& material, const HazardRule& rule) {
+  return rule.by_touch && material.use == "drainage" && build.layers.separator;
 }
 
 // By its mouth or by its skin, whichever weighs more.
@@ -27,7 +26,7 @@ std::optional<Weight> weight_for(const KeptAnimal& animal, const HazardRule& rul
 Found harmful(const Build& build, const HazardousMaterial& material) {
   const auto row = build.hazards.find(material.hazard.kind);
   Found found;
-  if (row == build.hazards.end() || covered(build, material)) return found;
+  if (row == build.hazards.end() || covered(build, material, row->second)) return found;
   const Origins origins{row->second.origin, material.hazard.origin};
   for (const KeptAnimal& animal : build.kept) {
     const auto weight = weight_for(animal, row->second, origins);

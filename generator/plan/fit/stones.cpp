@@ -13,7 +13,7 @@ Found stone_fit(const Build& build) {
   const bool dug = std::any_of(build.kept.begin(), build.kept.end(), digs);
   const Kilograms limit = dug ? constants::heavy_stone_digging : constants::heavy_stone;
   for (const Standing& thing : build.standing) {
-    const bool loose = thing.kind == "stone" && !thing.on_base && thing.mass;
+    const bool loose = thing.kind->loose_weight && !thing.on_base && thing.mass;
     if (!loose || *thing.mass < limit) continue;
     found.push_back({dug ? Weight::stop : Weight::caution,
                      dug ? "stone-over-digger" : "stone-on-substrate",

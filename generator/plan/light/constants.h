@@ -8,9 +8,6 @@ namespace loamsheet::constants {
 // From this Ferguson zone on a meter is read at the basking place. Common practice.
 inline constexpr double metered_zone = 3;
 
-// Light that a clean pane of glass or acrylic lets through. From memory.
-inline constexpr double through_clear_cover = 0.90;
-
 // The share of a lamp's light that walls, wood and leaves scatter into the shadow of a furnishing.
 // From memory.
 inline constexpr double scattered_into_shadow = 0.1;

@@ -6,11 +6,6 @@
 namespace loamsheet {
 namespace {
 
-double cover_for_light(const Enclosure& tank) {
-  const bool clear = tank.walls.material == "glass" || tank.walls.material == "acrylic";
-  return clear ? constants::through_clear_cover : 0;
-}
-
 // Where the way down crosses the top.
 Point crossing(double top, const Position& from, const Position& to) {
   const double t = (from.z - top) / (from.z - to.z);
@@ -19,9 +14,10 @@ Point crossing(double top, const Position& from, const Position& to) {
 
 }  // namespace
 
-LampPath::LampPath(const Enclosure& tank) : top_(tank.height.v), cover_(cover_for_light(tank)) {
+LampPath::LampPath(const Enclosure& tank)
+    : top_(tank.height.v), cover_(tank.walls.material->clear) {
   for (const Opening& o : tank.openings) {
-    if (o.at != Opening::Where::top || o.door || o.gross.v <= 0) continue;
+    if (o.at != Opening::Where::top || o.kind->swings || o.gross.v <= 0) continue;
     const double covered =
         o.over ? o.over->width() * o.over->height() / 1e6 : area(tank.footprint).v;
     meshes_.push_back({o.over, std::min(1.0, o.gross.v / covered), o.free / o.gross});

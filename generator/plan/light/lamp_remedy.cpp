@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/named.h"
+
 namespace loamsheet {
 namespace {
 
@@ -106,10 +108,13 @@ struct MendSearch {
 };
 
 std::string name_of(MendHow kind, bool uv) {
-  static constexpr const char* names[] = {
-      "run-longer", "run-shorter",  "hang-lower", "hang-higher",  "move-left",
-      "move-right", "move-forward", "move-back",  "get-stronger", "get-weaker"};
-  const std::string name = names[static_cast<int>(kind)];
+  using enum MendHow;
+  static constexpr For<MendHow, const char*> names[] = {
+      {run_longer, "run-longer"},     {run_shorter, "run-shorter"}, {hang_lower, "hang-lower"},
+      {hang_higher, "hang-higher"},   {move_left, "move-left"},     {move_right, "move-right"},
+      {move_forward, "move-forward"}, {move_back, "move-back"},     {stronger, "get-stronger"},
+      {weaker, "get-weaker"}};
+  const std::string name = what_of(names, kind);
   return uv && name.starts_with("get-") ? name + "-uv" : name;
 }
 

@@ -133,7 +133,7 @@ double from_panel(const View& v) {
   return v.lamp.flux / (length * width) * sum;
 }
 
-double from_spot(const View& v) {
+double from_beam(const View& v) {
   const double m = beam_exponent(v.lamp.beam);
   const double square = v.x * v.x + v.y * v.y + v.down * v.down;
   const double cosine = v.down / std::sqrt(square);
@@ -141,24 +141,26 @@ double from_spot(const View& v) {
   return middle * std::pow(cosine, m) * cosine / square * v.open(0, 0);
 }
 
-bool is_bar(const Lamp& lamp) {
-  return lamp.kind == Lamp::Kind::bar || lamp.kind == Lamp::Kind::uv_bar;
-}
-
 // The level part of space that a lamp shines from.
 Space shining(const Lamp& lamp) {
-  const bool panel = lamp.kind == Lamp::Kind::panel;
-  const double along = is_bar(lamp) || panel ? lamp.length.v / 2 : 0;
-  const double across = panel ? lamp.width.v / 2 : 0;
+  using enum LampKind::Shines;
+  const auto shines = lamp.kind->shines;
+  const double along = shines == beam ? 0 : lamp.length.v / 2;
+  const double across = shines == panel ? lamp.width.v / 2 : 0;
   const Position& at = lamp.at;
   return {{at.x - along, at.y - across, at.z}, {at.x + along, at.y + across, at.z}};
 }
 
 double illuminance(const View& view) {
-  using enum Lamp::Kind;
-  if (view.lamp.kind == panel) return from_panel(view);
-  if (is_bar(view.lamp)) return from_line(view);
-  return from_spot(view);
+  switch (view.lamp.kind->shines) {
+    case LampKind::Shines::line:
+      return from_line(view);
+    case LampKind::Shines::panel:
+      return from_panel(view);
+    case LampKind::Shines::beam:
+      return from_beam(view);
+  }
+  return 0;
 }
 
 }  // namespace

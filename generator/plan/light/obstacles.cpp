@@ -19,18 +19,22 @@ double ground_at(const Build& build, const Profile& layers, double y) {
   return layers.litter_front.v + back * (layers.litter_back.v - layers.litter_front.v);
 }
 
-bool is_ledge(const Furnishing& f) {
-  return f.kind == "ledge" || f.kind == "feeding-ledge";
+bool is_board(const Furnishing& f) {
+  return f.kind->form == FurnishingKind::Form::board;
+}
+
+bool as_high_as_deep(const Furnishing& f) {
+  return f.kind->height == FurnishingKind::Height::depth;
 }
 
 double height_of(const Furnishing& f) {
   if (f.height.v > 0) return f.height.v;
-  if (is_ledge(f)) return board;
-  return f.kind == "water-bowl" ? f.depth.v : f.diameter.v;
+  if (is_board(f)) return board;
+  return as_high_as_deep(f) ? f.depth.v : f.diameter.v;
 }
 
 double foot_of(const Build& build, const Profile& layers, const Furnishing& f) {
-  if (is_ledge(f)) return f.at.z - height_of(f);
+  if (is_board(f)) return f.at.z - height_of(f);
   const auto on_base = [&](const Standing& s) { return s.id == f.id && s.on_base; };
   if (std::any_of(build.standing.begin(), build.standing.end(), on_base)) return 0;
   return std::max(f.stands ? 0 : f.at.z, ground_at(build, layers, f.at.y));
@@ -49,7 +53,7 @@ Solid rod_of(const Furnishing& f) {
 }
 
 Solid box_of(const Build& build, const Profile& layers, const Furnishing& f) {
-  const bool flat = f.kind == "water-bowl";  // its depth is its height
+  const bool flat = as_high_as_deep(f);  // so its depth is not that of its floor
   const double width = f.width.v > 0 ? f.width.v : f.diameter.v;
   const double depth = !flat && f.depth.v > 0 ? f.depth.v : f.diameter.v;
   const double angle = f.turned * std::numbers::pi / 180, height = height_of(f);
@@ -83,8 +87,8 @@ std::vector<Solid> solids_in(const Build& build) {
   const Profile layers = profile(build);
   std::vector<Solid> all;
   for (const Furnishing& f : build.furnishings) {
-    if (f.kind == "basking-spot") continue;
-    if (f.kind == "branch") {
+    if (!f.kind->is_a_thing()) continue;
+    if (f.kind->spans()) {
       if (f.diameter.v > 0) all.push_back(rod_of(f));
       continue;
     }

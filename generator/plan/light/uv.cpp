@@ -37,8 +37,8 @@ double in_open_air(const Table& table, double distance) {
 
 // The point of the lamp that is nearest: a bar shines along its whole length.
 Position nearest_point(const Lamp& lamp, const Position& at) {
-  const bool bar = lamp.kind == Lamp::Kind::bar || lamp.kind == Lamp::Kind::uv_bar;
-  const double half = bar ? lamp.length.v / 2 : 0;
+  const bool line = lamp.kind->shines == LampKind::Shines::line;
+  const double half = line ? lamp.length.v / 2 : 0;
   return {std::clamp(at.x, lamp.at.x - half, lamp.at.x + half), lamp.at.y, lamp.at.z};
 }
 

@@ -21,8 +21,8 @@ Position back_at(const Build& build, const UvField& field, const Animal& animal,
 
 const Furnishing* basking_spot(const Build& build) {
   const auto& all = build.furnishings;
-  const auto found = std::find_if(all.begin(), all.end(),
-                                  [](const Furnishing& f) { return f.kind == "basking-spot"; });
+  const auto found =
+      std::find_if(all.begin(), all.end(), [](const Furnishing& f) { return f.kind->basked_on; });
   return found == all.end() ? nullptr : &*found;
 }
 
@@ -42,8 +42,7 @@ Range<double> along(const Build& build, const UvField& field, const UvPlan& plan
 }  // namespace
 
 bool is_uv(const Lamp& lamp) {
-  return lamp.kind == Lamp::Kind::uv_bar || lamp.kind == Lamp::Kind::uv_spot ||
-         !lamp.uv_index.empty();
+  return lamp.kind->uv || !lamp.uv_index.empty();
 }
 
 bool has_uv_zone(const Animal& animal) {

@@ -45,14 +45,14 @@ double to_edge(const std::vector<Point>& edge, Point p) {
   return nearest;
 }
 
-// A ledge over the place caps what grows below it.
+// A board over the place caps what grows below it.
 double ceiling_over(const Build& build, const Position& at) {
   double ceiling = build.enclosure.height.v;
   for (const Furnishing& thing : build.furnishings) {
-    const bool ledge = thing.kind == "ledge" || thing.kind == "feeding-ledge";
+    const bool board = thing.kind->form == FurnishingKind::Form::board;
     const bool over = std::abs(at.x - thing.at.x) <= thing.width.v / 2 &&
                       std::abs(at.y - thing.at.y) <= thing.depth.v / 2 && thing.at.z > at.z;
-    if (ledge && over) ceiling = std::min(ceiling, thing.at.z);
+    if (board && over) ceiling = std::min(ceiling, thing.at.z);
   }
   return ceiling;
 }
@@ -60,7 +60,7 @@ double ceiling_over(const Build& build, const Position& at) {
 bool before_basking(const Build& build, const Position& at) {
   return std::any_of(build.furnishings.begin(), build.furnishings.end(), [&](const Furnishing& f) {
     const double half = std::max({f.width.v, f.diameter.v, constants::unsized_thing.v}) / 2;
-    return f.kind == "basking-spot" && at.y < f.at.y && std::abs(at.x - f.at.x) < half;
+    return f.kind->basked_on && at.y < f.at.y && std::abs(at.x - f.at.x) < half;
   });
 }
 
@@ -102,11 +102,11 @@ void add_floor(const Surroundings& s, std::vector<Site>& sites) {
   }
 }
 
-// Along the middle of each ledge that has a pocket.
+// Along the middle of each thing that has a pocket.
 void add_pockets(const Surroundings& s, std::vector<Site>& sites) {
   for (const Furnishing& ledge : s.build.furnishings) {
     const double floor = ledge.width.v * ledge.depth.v;
-    if (ledge.kind != "ledge" || ledge.pocket.v <= 0 || floor <= 0) continue;
+    if (!ledge.kind->offers_pocket || ledge.pocket.v <= 0 || floor <= 0) continue;
     const int count = std::max(1, static_cast<int>(ledge.width.v / constants::pocket_step.v));
     for (int i = 0; i < std::min(count, 50); ++i) {
       const double x = ledge.at.x + ledge.width.v * ((i + 0.5) / count - 0.5);
@@ -145,7 +145,7 @@ void add_background(const Surroundings& s, std::vector<Site>& sites) {
 void add_raised(const Surroundings& s, std::vector<Site>& sites) {
   add_pockets(s, sites);
   for (const Furnishing& thing : s.build.furnishings) {
-    if (thing.kind == "branch") add_branch(s, thing, sites);
+    if (thing.kind->offers_mounts) add_branch(s, thing, sites);
   }
   if (s.build.enclosure.background) add_background(s, sites);
 }

@@ -16,32 +16,29 @@ Point seen_from(const Furnishing& thing, Point p) {
   return {x * std::cos(angle) + y * std::sin(angle), y * std::cos(angle) - x * std::sin(angle)};
 }
 
-double stated(Millimetres length) {
+double stated_or_usual(Millimetres length) {
   return length.v > 0 ? length.v : constants::unsized_thing.v;
 }
 
 bool round_thing(const Furnishing& thing) {
-  return thing.kind == "water-bowl" || (thing.diameter.v > 0 && thing.kind != "tube");
+  using enum FurnishingKind::Footprint;
+  const auto floor = thing.kind->footprint;
+  return floor == disc || (floor == stated && thing.diameter.v > 0);
 }
 
-// The mouth of a hide or laying box is at its front, those of a tube at both ends.
 bool stands_at(const Furnishing& thing, Point p) {
   const double beside = constants::beside_things.v;
   const Point seen = seen_from(thing, p);
   if (round_thing(thing)) {
-    return std::hypot(seen.x, seen.y) < stated(thing.diameter) / 2 + beside;
+    return std::hypot(seen.x, seen.y) < stated_or_usual(thing.diameter) / 2 + beside;
   }
-  const bool tube = thing.kind == "tube";
-  const bool mouth = thing.kind == "hide" || thing.kind == "laying-box";
-  const double ends = tube ? constants::mouth.v : beside;
-  const double front = mouth ? constants::mouth.v : beside;
-  const double depth = stated(tube ? thing.diameter : thing.depth);
-  return std::abs(seen.x) < stated(thing.width) / 2 + ends && seen.y < depth / 2 + beside &&
-         seen.y > -depth / 2 - front;
-}
-
-bool on_the_ground(const Furnishing& thing) {
-  return thing.kind != "branch" && thing.kind != "ledge" && thing.kind != "feeding-ledge";
+  const auto mouth = thing.kind->mouth;
+  const bool lying = thing.kind->footprint == FurnishingKind::Footprint::lying;
+  const double ends = mouth == FurnishingKind::Mouth::ends ? constants::mouth.v : beside;
+  const double front = mouth == FurnishingKind::Mouth::front ? constants::mouth.v : beside;
+  const double depth = stated_or_usual(lying ? thing.diameter : thing.depth);
+  return std::abs(seen.x) < stated_or_usual(thing.width) / 2 + ends &&
+         seen.y < depth / 2 + beside && seen.y > -depth / 2 - front;
 }
 
 double from_wall(const Region& floor, Opening::Where wall, Point p) {
@@ -73,7 +70,7 @@ double from_middle(const Region& floor, Opening::Where wall, Point p) {
 // The strip that a door sweeps and a hand reaches through: as long as the door, where that is
 // stated, and along its whole wall otherwise.
 bool before_door(const Region& floor, const Opening& door, Point p) {
-  if (!door.door || from_wall(floor, door.at, p) >= constants::door_strip.v) return false;
+  if (!door.kind->swings || from_wall(floor, door.at, p) >= constants::door_strip.v) return false;
   return !door.length || from_middle(floor, door.at, p) < door.length->v / 2;
 }
 
@@ -86,7 +83,7 @@ bool kept_free(const Build& build, Point p) {
   return std::any_of(openings.begin(), openings.end(),
                      [&](const Opening& o) { return before_door(floor, o, p); }) ||
          std::any_of(things.begin(), things.end(), [&](const Furnishing& thing) {
-           return on_the_ground(thing) && stands_at(thing, p);
+           return thing.kind->on_ground() && stands_at(thing, p);
          });
 }
 

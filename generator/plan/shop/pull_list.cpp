@@ -39,12 +39,13 @@ class PullList {
   }
 
  private:
-  void add(const std::string& use, const std::string& item, double need, const std::string& unit) {
-    if (need > 0) list_.push_back({use, item, need, unit, {}, {}});
+  void add(std::string_view use, std::string_view item, double need, std::string_view unit) {
+    if (need <= 0) return;
+    list_.push_back({std::string(use), std::string(item), need, std::string(unit), {}, {}});
   }
 
   // One more piece of what may be on the list already.
-  void add_piece(const std::string& use, const std::string& item, double count = 1) {
+  void add_piece(std::string_view use, std::string_view item, double count = 1) {
     const auto same = std::find_if(list_.begin(), list_.end(), [&](const PullItem& i) {
       return i.use == use && i.item == item;
     });
@@ -64,12 +65,12 @@ class PullList {
     if (plan_.layers.drainage->buy) {
       add("drainage", layer.bulk.material, plan_.layers.drainage->buy->v, "L");
     }
-    if (layer.kind == DrainageKind::raised_floor) {
-      add("drainage", "raised-floor", plan_.layers.drainage->volume / volume({1}, layer.depth),
+    if (layer.kind->on_supports) {
+      add("drainage", layer.kind->item, plan_.layers.drainage->volume / volume({1}, layer.depth),
           "m2");
       add_piece("drainage", "floor-support", plan_.supports->count);
     }
-    if (layer.outlet != "none") add_piece("drainage", "outlet-" + layer.outlet);
+    if (layer.outlet->draws) add_piece("drainage", layer.outlet->item);
   }
 
   // What fills the pockets is of the same mix.
@@ -87,10 +88,9 @@ class PullList {
   }
 
   void add_fixing() {
-    add("fixing", "silicone", sealant_needed(build_, plan_.water_area).v, "L");
-    add("fixing", "mounting-foam", foam_needed(build_), "piece");
-    add("fixing", "magnet", pieces_needed(build_, "magnet"), "piece");
-    add("fixing", "screw", pieces_needed(build_, "screws"), "piece");
+    for (const FixingKind& fixing : FixingKind::all()) {
+      add("fixing", fixing.item, fixing_needed(fixing, build_, plan_.water_area), fixing.unit);
+    }
   }
 
   void add_living() {
@@ -100,13 +100,13 @@ class PullList {
 
   void add_furnishings() {
     for (const Furnishing& thing : build_.furnishings) {
-      if (thing.kind != "basking-spot") add_piece("furnishing", thing.kind);
+      if (thing.kind->is_a_thing()) add_piece("furnishing", thing.kind->item);
     }
   }
 
   void add_equipment() {
-    for (const Lamp& lamp : build_.lamps) add_piece("equipment", lamp_item(lamp));
-    for (const Heater& heater : build_.heaters) add_piece("equipment", "heater-" + heater.kind);
+    for (const Lamp& lamp : build_.lamps) add_piece("equipment", lamp.kind->item);
+    for (const Heater& heater : build_.heaters) add_piece("equipment", heater.kind->item);
     if (!build_.misting) return;
     add_piece("equipment", build_.misting->by_hand ? "hand-mister" : "mister");
   }
@@ -148,12 +148,6 @@ class PullList {
 
 std::vector<PullItem> pull_list(const Build& build, const Scheduled& plan) {
   return PullList(build, plan).run();
-}
-
-std::string lamp_item(const Lamp& lamp) {
-  constexpr const char* items[] = {"lamp-bar", "lamp-panel", "lamp-spot", "lamp-uv-bar",
-                                   "lamp-uv-spot"};
-  return items[static_cast<int>(lamp.kind)];
 }
 
 bool may_be_there(const PullItem& item) {

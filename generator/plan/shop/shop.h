@@ -39,9 +39,6 @@ Found lift_findings(const Build&, const Shopped&);
 // order and the calendar are planned before.
 std::vector<PullItem> pull_list(const Build&, const Scheduled&);
 
-// The item that a lamp is: "lamp-bar".
-std::string lamp_item(const Lamp&);
-
 // Furnishings, equipment, water and supplies, which a keeper or the bench may have already.
 bool may_be_there(const PullItem&);
 

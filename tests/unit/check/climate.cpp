@@ -30,7 +30,7 @@ TEST_CASE("a bar takes its place, length, flux, photons and hours from the spec"
       "at: [30 cm, 20 cm, 50 cm], hours: 12 h}"));
   REQUIRE(b.lamps.size() == 1);
   const Lamp& lamp = b.lamps[0];
-  CHECK(lamp.kind == Lamp::Kind::bar);
+  CHECK(lamp.kind->id == "bar");
   CHECK(lamp.at.z == Approx(500));
   CHECK(lamp.length == 500_mm);
   CHECK(lamp.flux == 3000);

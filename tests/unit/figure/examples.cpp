@@ -25,7 +25,7 @@ Opening vent(std::string name, Opening::Where at, double lower_edge, double cm2)
 Opening doors(double lower_edge) {
   Opening o = opening("doors", Opening::Where::front);
   o.lower_edge = Millimetres{lower_edge};
-  o.door = true;
+  o.kind = "door";
   return o;
 }
 
@@ -50,7 +50,7 @@ Enclosure tank(const Size& size, double wall) {
 void settle(Example& x) {
   const Layers& l = x.build.layers;
   Profile& p = x.plan.layers.profile;
-  p.drainage_top = l.drainage.kind == DrainageKind::none ? 0_mm : l.drainage.depth;
+  p.drainage_top = l.drainage.kind->keeps_water_off ? l.drainage.depth : 0_mm;
   const Millimetres litter = l.litter ? l.litter->depth : 0_mm;
   p.substrate_front = p.drainage_top + l.substrate.front;
   p.substrate_back = p.drainage_top + l.substrate.back;
@@ -69,7 +69,7 @@ Example humid(const Size& size) {
                 doors(size.height.v * 0.3)};
   e.background = Background{"cork-bark", 30_mm};
   Layers& l = x.build.layers;
-  l.drainage.kind = DrainageKind::granules;
+  l.drainage.kind = "granules";
   l.drainage.bulk.material = "expanded-clay";
   l.drainage.depth = 50_mm;
   l.separator = SeparatorLayer{"fibreglass-mesh", 30_mm, 0};
@@ -101,7 +101,7 @@ Example arid(const Size& size) {
   return x;
 }
 
-void reshape(Example& x, Shape shape, Region footprint) {
+void reshape(Example& x, OneOf<FloorShape> shape, Region footprint) {
   const Box box = extent(footprint);
   x.build.enclosure.shape = shape;
   x.build.enclosure.width = {box.width()};

@@ -26,7 +26,7 @@ Example humid(const Size& = {900_mm, 450_mm, 600_mm});
 Example arid(const Size& = {1200_mm, 600_mm, 600_mm});
 
 // Another footprint for an example.
-void reshape(Example&, Shape, Region);
+void reshape(Example&, OneOf<FloorShape>, Region);
 
 // The profile and depths of the plan, from the build's layers.
 void settle(Example&);

@@ -16,7 +16,7 @@ using namespace loamsheet::examples;
 
 namespace {
 
-Lamp lamp(Lamp::Kind kind, Position at) {
+Lamp lamp(const char* kind, Position at) {
   Lamp l;
   l.kind = kind, l.id = "day", l.at = at;
   l.length = 400_mm, l.width = 150_mm, l.beam = 40;
@@ -24,7 +24,7 @@ Lamp lamp(Lamp::Kind kind, Position at) {
   return l;
 }
 
-Example lit(Example x, Lamp::Kind kind = Lamp::Kind::bar) {
+Example lit(Example x, const char* kind = "bar") {
   const Enclosure& tank = x.build.enclosure;
   x.build.lamps = {lamp(kind, {tank.width.v / 2, tank.depth.v / 2, tank.height.v + 60})};
   return x;
@@ -65,11 +65,11 @@ Samples hill(int columns, int rows) {
 
 TEST_CASE("a light map has no fault at any size and under any lamp") {
   for (const double size : {250.0, 450.0, 900.0, 1300.0, 2000.0}) {
-    for (const auto kind : {Lamp::Kind::bar, Lamp::Kind::panel, Lamp::Kind::spot}) {
+    for (const auto kind : {"bar", "panel", "spot"}) {
       Example x = lit(humid({{size}, {size / 2}, {size * 0.6}}), kind);
       x.build.furnishings = {ledge(x)};
       const Figure f = drawn(x);
-      CAPTURE(size, static_cast<int>(kind));
+      CAPTURE(size, kind);
       CHECK(faults(f) == std::vector<std::string>{});
       CHECK(f.width <= 178);
       CHECK(f.height <= 112);

@@ -31,10 +31,10 @@ inline Opening opening(const std::string& name, Opening::Where wall, Millimetres
   return opening;
 }
 
-// A block on the base with so much base area; it has a mass.
+// A block on the base with so much base area, that does not count as loose stone; it has a mass.
 inline Standing block(Point at, SquareMetres base, Millimetres height) {
   Standing thing;
-  thing.id = "block";
+  thing.id = "block", thing.kind = "hide";
   thing.at = at, thing.base = base, thing.height = height;
   thing.mass = 2_kg;
   thing.on_base = true;
@@ -67,7 +67,7 @@ inline SubstrateLayer box_substrate() {
 
 inline Layers box_layers() {
   Layers layers;
-  layers.drainage.kind = DrainageKind::granules;
+  layers.drainage.kind = "granules";
   layers.drainage.bulk = bulk("expanded-clay", 670, 0.11, 0.02);
   layers.drainage.depth = 50_mm;
   layers.drainage.outlet = "siphon-tube";

@@ -8,7 +8,7 @@ namespace loamsheet::tests {
 
 inline Lamp uv_lamp(double index) {
   Lamp lamp;
-  lamp.kind = Lamp::Kind::uv_spot;
+  lamp.kind = "uv-spot";
   lamp.id = "uv";
   lamp.at = {450, 225, 550};
   lamp.power = 70, lamp.hours = 10;
@@ -45,7 +45,7 @@ inline Build cold_cellar() {
   Build build = room_of(10, 0.95);
   build.heaters.push_back({"panel", 5, false, place(51, 5)});
   build.lamps = {uv_lamp(0), uv_lamp(0)};
-  build.lamps[1].kind = Lamp::Kind::bar;
+  build.lamps[1].kind = "bar";
   return build;
 }
 
@@ -68,7 +68,7 @@ inline Build under_uv(double index) {
 inline Build lit_plant(Range<double> ppfd) {
   Build build = room_of(25, 0.5);
   Lamp lamp = uv_lamp(0);
-  lamp.kind = Lamp::Kind::bar, lamp.id = "day", lamp.length = 400_mm;
+  lamp.kind = "bar", lamp.id = "day", lamp.length = 400_mm;
   lamp.flux = 3000, lamp.photons_per_lux = 0.015;
   build.lamps = {lamp};
   PlantUse plant;

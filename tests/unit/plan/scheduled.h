@@ -62,7 +62,7 @@ inline Build full_build(BuildKind kind = BuildKind::humid) {
 
 inline Build arid_build() {
   Build build = full_build(BuildKind::arid);
-  build.layers.drainage.kind = DrainageKind::none;
+  build.layers.drainage.kind = "none";
   build.layers.separator.reset();
   build.crew.clear();
   return build;

@@ -40,7 +40,7 @@ inline Furnishing thing(const std::string& kind, Point at) {
 
 inline Lamp heat_lamp(double x) {
   Lamp lamp;
-  lamp.kind = Lamp::Kind::spot;
+  lamp.kind = "spot";
   lamp.id = "warm";
   lamp.at = {x, 225, 650};
   return lamp;
@@ -57,7 +57,7 @@ inline CrewUse springtails() {
 inline Build gecko_box() {
   Build build = weighed_box();
   build.kept = {gecko()};
-  build.enclosure.openings[0].door = true;
+  build.enclosure.openings[0].kind = "door";
   build.enclosure.openings[0].gap = 2_mm;
   build.furnishings = {thing("hide", {150, 200})};
   build.crew = {springtails()};
@@ -130,8 +130,8 @@ inline std::vector<Build> leaky_builds() {
   std::vector<Build> all(3, gecko_box());
   all[0].enclosure.openings[0].gap = 20_mm;
   all[0].kept[0].facts.feeder = millimetres(10, 20);
-  all[1].enclosure.openings[0].door = false;
-  all[2].enclosure.openings[0].door = false;
+  all[1].enclosure.openings[0].kind = "vent";
+  all[2].enclosure.openings[0].kind = "vent";
   all[2].enclosure.openings[0].mesh = true;
   all[2].enclosure.openings[0].gap.reset();
   return all;

@@ -4,6 +4,7 @@
 #include "builds.h"
 #include "climate_builds.h"
 #include "plan/air/air.h"
+#include "plan/air/around.h"
 #include "plan/air/balance.h"
 #include "plan/plan.h"
 
@@ -59,6 +60,36 @@ TEST_CASE("a heater without a thermostat runs all day and all year") {
   CHECK(heat_plan(heated(40, false)).kwh_month == Approx(40 * 24 * 30 / 1000.0));
   CHECK(air_plan(heated(40, false)).summer.day.temperature.low >
         air_plan(heated(40, true)).summer.day.temperature.low);
+}
+
+TEST_CASE("a heater without a thermostat warms and takes no more than its cut-out lets through") {
+  Build build = heated(100, false);
+  const Celsius night = air_plan(build).winter.night.temperature.low;
+  REQUIRE(night > Celsius{21});
+  build.heaters[0].cut_out = Celsius{19};
+  const AirPlan air = air_plan(build);
+  CHECK(air.winter.night.temperature.low.v == Approx(19));
+  CHECK(air.winter.day.temperature.high.v == Approx(19));
+  const Shell tank = tank_of(build);
+  const Around around = usual_around(build, {17});
+  const double watts = heat_taken(tank, around, vapour_balance(tank, around, {19}));
+  CHECK(watts < 100);
+  CHECK(heat_plan(build).kwh_month == Approx(watts * 24 * 30 / 1000));
+}
+
+TEST_CASE("of two heat sources the one that stops first gives only what the other leaves") {
+  const Build build = kept();
+  const Shell tank = tank_of(build);
+  const Around around = usual_around(build, {17});
+  const auto watts_for = [&](Celsius air) {
+    return heat_taken(tank, around, vapour_balance(tank, around, air));
+  };
+  const HeatSources both{{watts_for({20}), Celsius{30}}, {500, Celsius{22}}};
+  CHECK(warmed_by(tank, around, 0, both).temperature == Celsius{22});
+  const HeatSources warm{{watts_for({24}), Celsius{30}}, {500, Celsius{22}}};
+  CHECK(warmed_by(tank, around, 0, warm).temperature.v == Approx(24).epsilon(1e-3));
+  CHECK(watts_at(both, {22}) == Approx(watts_for({20}) + 500));
+  CHECK(watts_at(both, {23}) == Approx(watts_for({20})));
 }
 
 TEST_CASE("a heater that is too weak gives all it has") {

@@ -14,7 +14,7 @@ std::vector<Build> builds() {
   std::vector<Build> all{full_build(), arid_build(), box_build(), full_build(BuildKind::temperate),
                          full_build(BuildKind::burrowing)};
   Build raised = full_build(), bare = full_build();
-  raised.layers.drainage.kind = DrainageKind::raised_floor;
+  raised.layers.drainage.kind = "raised-floor";
   bare.plants.clear(), bare.lamps.clear(), bare.crew.clear(), bare.standing.clear();
   bare.enclosure.background.reset(), bare.layers.litter.reset();
   all.push_back(raised), all.push_back(bare);
@@ -131,7 +131,7 @@ TEST_CASE("every condition, slot and amount that a rule may name is worked out")
   other.plants[0] = plant(1, "slow");
   other.water_area = WaterArea{WaterArea::Side::left, {0.3}, 100_mm};
   other.misting = Misting{};
-  other.heaters.push_back({});
+  other.heaters.push_back({"mat", 20, true, {}});
   other.standing.push_back(other.standing[0]);
   other.standing.back().on_base = false;
   Furnishing branch;
@@ -143,7 +143,7 @@ TEST_CASE("every condition, slot and amount that a rule may name is worked out")
   other.layers.moss = MossLayer{bulk("sheet-moss", 30, 0.30, 0.10), 20_mm, Fraction{0.2}, {}};
   other.layers.substrate.terraces = {{200_mm, 80_mm, "", {}}};
   other.amendments = {{"organic-starter-feed", 3, false, {0.5}}};
-  other.lamps[0].kind = Lamp::Kind::uv_bar;
+  other.lamps[0].kind = "uv-bar";
   other.identity.moved = true;
   other.identity.moves_on = plus_days(other.identity.plant_on, 20);
   other.replaced.push_back({1, {}, other.identity.plant_on, {}});

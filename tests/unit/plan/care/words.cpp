@@ -221,7 +221,7 @@ Plan plan_of(Build build) {
 std::vector<Build> broken_builds() {
   Build arid = box_build(), undrained = box_build(), thin = box_build();
   arid.kind = BuildKind::arid;
-  undrained.layers.drainage.kind = DrainageKind::none;
+  undrained.layers.drainage.kind = "none";
   thin.enclosure.stand_rating = make_plan(thin).mass.wet.high * 1.1;
   std::vector<Build> all = climate_broken();
   const auto unfit = unfit_builds();

@@ -23,7 +23,7 @@ Build lit_build() {
   Build build = box_build();
   build.choosing = choosing_in(real_catalogue().choosing).value.value();
   Lamp lamp;
-  lamp.kind = Lamp::Kind::bar;
+  lamp.kind = "bar";
   lamp.length = 800_mm, lamp.flux = 6000, lamp.photons_per_lux = 0.015, lamp.hours = 12;
   lamp.at = {450, 225, 650};
   build.lamps.push_back(lamp);

@@ -146,7 +146,7 @@ TEST_CASE("a stone on the substrate takes no room; one in the water takes water"
 
 TEST_CASE("a raised floor is all voids and is not bought by volume") {
   Build build = box_build();
-  build.layers.drainage.kind = DrainageKind::raised_floor;
+  build.layers.drainage.kind = "raised-floor";
   const DrainagePlan plan = *layers_of(build).drainage;
   CHECK(plan.voids == plan.volume);
   CHECK_FALSE(plan.buy);
@@ -155,7 +155,7 @@ TEST_CASE("a raised floor is all voids and is not bought by volume") {
 
 TEST_CASE("without drainage the substrate stands on the base") {
   Build build = box_build();
-  build.layers.drainage.kind = DrainageKind::none;
+  build.layers.drainage.kind = "none";
   const LayersPlan plan = layers_of(build);
   CHECK_FALSE(plan.drainage);
   CHECK(plan.profile.drainage_top.v == 0);

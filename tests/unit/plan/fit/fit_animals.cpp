@@ -146,6 +146,8 @@ TEST_CASE("an animal that basks finds a warm place to lie on") {
   build.kept[0].facts.lifestyle = known<std::string>("arboreal");
   build.kept[0].facts.basking = known(Range<Celsius>{{32}, {34}});
   CHECK(weight_of(furniture_fit(build), "basking-heat-missing") == Weight::caution);
+  build.heaters.push_back({"mat", 40, true, place(51, 5)});
+  CHECK(weight_of(furniture_fit(build), "basking-heat-missing") == Weight::caution);
   build.heaters.push_back({"panel", 40, true, place(51, 5)});
   CHECK(furniture_fit(build).empty());
   build.lamps = {heat_lamp(700)};
@@ -202,6 +204,16 @@ TEST_CASE("who digs to lay has a box or deep damp soil") {
   CHECK(furniture_fit(build).empty());
 }
 
+TEST_CASE("what digs is warmed from above") {
+  Build build = gecko_box();
+  build.heaters.push_back({"mat", 20, true, place(51, 5)});
+  CHECK(furniture_fit(build).empty());
+  build.kept[0].facts.digs = known(true);
+  CHECK(weight_of(furniture_fit(build), "heat-under-digger") == Weight::caution);
+  build.heaters[0].kind = "panel";
+  CHECK(furniture_fit(build).empty());
+}
+
 TEST_CASE("what digs is not given a stone to bring down") {
   Build build = gecko_box();
   build.furnishings.push_back(thing("stone", {700, 200}));
@@ -237,7 +249,7 @@ TEST_CASE("gaps are held against the smallest animal") {
 TEST_CASE("an opening has mesh, and the mesh a measure") {
   Build build = gecko_box();
   Opening& vent = build.enclosure.openings[0];
-  vent.door = false;
+  vent.kind = "vent";
   vent.gap.reset();
   CHECK(weight_of(escape_fit(build), "opening-without-mesh") == Weight::caution);
   vent.mesh = true;

@@ -23,7 +23,7 @@ Opening lid(double open) {
 
 Lamp spot(Position at) {
   Lamp lamp;
-  lamp.kind = Lamp::Kind::spot;
+  lamp.kind = "spot";
   lamp.id = "warm";
   lamp.at = at;
   lamp.beam = 40, lamp.flux = 500, lamp.photons_per_lux = 0.02, lamp.power = 35, lamp.hours = 6;
@@ -32,7 +32,7 @@ Lamp spot(Position at) {
 
 Lamp uv_bar(Position at) {
   Lamp lamp;
-  lamp.kind = Lamp::Kind::uv_bar;
+  lamp.kind = "uv-bar";
   lamp.id = "uv";
   lamp.at = at;
   lamp.uv_index = {{200_mm, 2.8}, {300_mm, 1.4}, {450_mm, 0.6}};

@@ -18,7 +18,7 @@ Build basking(double zone, double times = 1) {
   lid.mesh = true, lid.gross = {0.225}, lid.free = {0.1125}, lid.over = Box{0, 200, 900, 450};
   build.enclosure.openings = {lid};
   Lamp lamp;
-  lamp.kind = Lamp::Kind::uv_bar, lamp.id = "uv", lamp.at = {450, 300, 660};
+  lamp.kind = "uv-bar", lamp.id = "uv", lamp.at = {450, 300, 660};
   lamp.uv_index = {{200_mm, 2.8 * times}, {300_mm, 1.4 * times}, {450_mm, 0.6 * times}};
   build.lamps = {lamp};
   KeptAnimal animal;

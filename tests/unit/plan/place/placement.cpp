@@ -109,7 +109,7 @@ TEST_CASE("a pocket is as deep as its volume over its floor") {
 
 TEST_CASE("bowls, mouths of hides and the swing of doors stay free") {
   Build build = box_build();
-  build.enclosure.openings[0].door = true;
+  build.enclosure.openings[0].kind = "door";
   Furnishing hide;
   hide.id = "hide", hide.kind = "hide", hide.at = {300, 300, 0};
   hide.width = 150_mm, hide.depth = 100_mm;

@@ -40,7 +40,7 @@ TEST_CASE("tools are those of the tasks that are done") {
   CHECK_FALSE(has_tool(arid, "siphon-hose"));  // nothing drains
   CHECK_FALSE(has_tool(humid, "uv-meter"));
   Build lit = full_build();
-  lit.lamps[0].kind = Lamp::Kind::uv_bar;
+  lit.lamps[0].kind = "uv-bar";
   CHECK(has_tool(make_plan(lit), "uv-meter"));
 }
 
