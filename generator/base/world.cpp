@@ -1,5 +1,7 @@
 #include "base/world.h"
 
+#include <set>
+
 namespace loamsheet {
 
 namespace {
@@ -34,6 +36,18 @@ std::vector<std::string> MemoryWorld::list(const std::string& folder) {
     }
   }
   return names;
+}
+
+std::vector<std::string> MemoryWorld::folders(const std::string& folder) {
+  std::set<std::string> names;
+  const std::string prefix = folder + '/';
+  for (const auto& [path, bytes] : files) {
+    const size_t end = path.find('/', prefix.size());
+    if (path.starts_with(prefix) && end != std::string::npos) {
+      names.insert(path.substr(prefix.size(), end - prefix.size()));
+    }
+  }
+  return {names.begin(), names.end()};
 }
 
 }  // namespace loamsheet

@@ -26,9 +26,9 @@ class CatalogueReader {
     out_.hazards = read_hazards(world_, out_.sources, sink_);
     if (auto soft = taken(read_soft_weights(world_), sink_)) out_.soft = *soft;
     const auto rules = rules_file(world_, sink_);
-    if (auto choosing = choosing_file(world_, sink_)) out_.choosing = std::move(*choosing);
+    out_.choosing = choosing_file(world_, sink_);
     if (sink_.failed()) return {std::nullopt, sink_.take()};
-    out_.rules = std::async(std::launch::async, [rules = *rules] { return rules_in(rules); });
+    out_.rules = std::async(std::launch::async, [rules] { return rules_in(*rules); });
     return {std::move(out_), sink_.take()};
   }
 

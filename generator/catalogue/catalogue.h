@@ -79,7 +79,7 @@ struct Catalogue {
   HazardRules hazards;
   std::shared_future<Outcome<TaskRules>> rules;  // being read while a spec is checked
   SoftWeights soft;                              // of placement
-  DataFile choosing;                             // of what the plan picks, read when it does
+  YamlFilePtr choosing;                          // of what the plan picks, read when it does
 };
 
 // Reads specs/catalogue/. Errors carry file, line and column like those of a spec.
@@ -88,7 +88,7 @@ Outcome<Catalogue> read_catalogue(World&);
 // Adds the entries of a shop's own file; one of an id that is there takes its place. The file may
 // hold any of the sections sources, materials, mixes, animals, plants and crew. Every entry is
 // read, so that each mistake is reported at its line.
-std::vector<Diagnostic> add_entries(Catalogue&, const std::string& file, const std::string& text);
+std::vector<Diagnostic> add_entries(Catalogue&, const std::string& name, const std::string& text);
 
 // Every source by its id.
 std::map<std::string, Source> read_sources(const Catalogue&);

@@ -77,13 +77,13 @@ RoleRule role(const Node& row) {
 
 }  // namespace
 
-std::optional<DataFile> choosing_file(World& world, Sink& sink) {
+YamlFilePtr choosing_file(World& world, Sink& sink) {
   return data_file(world, "templates/choosing.yaml", sink);
 }
 
-Outcome<ChoosingRules> choosing_in(const DataFile& file) {
+Outcome<ChoosingRules> choosing_in(const YamlFile& file) {
   Sink sink;
-  const auto root = taken(read_document(file.text, file.path, rows), sink);
+  const auto root = taken(read_document(file, rows), sink);
   if (!root) return {std::nullopt, sink.take()};
   ChoosingRules rules;
   take(*root, "worth",

@@ -39,7 +39,7 @@ struct ChoosingRules {
 };
 
 // The bytes of templates/choosing.yaml, which few builds want, and what they say.
-std::optional<DataFile> choosing_file(World&, Sink&);
-Outcome<ChoosingRules> choosing_in(const DataFile&);
+YamlFilePtr choosing_file(World&, Sink&);
+Outcome<ChoosingRules> choosing_in(const YamlFile&);
 
 }  // namespace loamsheet

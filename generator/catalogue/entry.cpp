@@ -11,11 +11,12 @@ std::optional<Node> read_entry(const Shelf& shelf, const std::string& id,
     sink.add({.where = whole_file(shelf.file), .message = "there is no '" + id + "'"});
     return std::nullopt;
   }
-  const std::string document = shelf.section + ":\n" + shelf.at(id).text;
-  const int first_line = shelf.at(id).line - 1;
-  auto tree = taken(read_document(document, shelf.at(id).file, table, first_line), sink);
-  const Node* node = tree ? tree->find(shelf.section + '.' + id) : nullptr;
-  return node ? std::optional<Node>(*node) : std::nullopt;
+  const Entry& entry = shelf.at(id);
+  auto tree = taken(read_part(*entry.file, shelf.section, entry.at, table), sink);
+  if (!tree || tree->entries.empty()) return std::nullopt;
+  Node& section = tree->entries.front().second;
+  return section.entries.empty() ? std::nullopt
+                                 : std::optional(std::move(section.entries.front().second));
 }
 
 }  // namespace loamsheet

@@ -1,5 +1,7 @@
 #include "catalogue/file.h"
 
+#include "read/compiled.h"
+
 namespace loamsheet {
 
 Span whole_file(const std::string& path) {
@@ -8,9 +10,9 @@ Span whole_file(const std::string& path) {
   return span;
 }
 
-std::optional<DataFile> data_file(World& world, const std::string& name, Sink& sink) {
-  auto text = world.read(world.data(name));
-  if (text) return DataFile{name, std::move(*text)};
+std::optional<std::string> data_bytes(World& world, const std::string& name, Sink& sink) {
+  auto bytes = world.read(world.data(name));
+  if (bytes) return bytes;
   sink.add({.where = whole_file(name),
             .message = "cannot be read",
             .hint = "the installation is not complete; it should hold " + name,
@@ -18,11 +20,16 @@ std::optional<DataFile> data_file(World& world, const std::string& name, Sink& s
   return std::nullopt;
 }
 
+YamlFilePtr data_file(World& world, const std::string& name, Sink& sink) {
+  auto text = data_bytes(world, name, sink);
+  return text ? shipped_file(world.compiled(), name, std::move(*text)) : nullptr;
+}
+
 std::optional<Node> data_tree(World& world, const std::string& name, std::span<const Key> table,
                               Sink& sink) {
   const auto file = data_file(world, name, sink);
   if (!file) return std::nullopt;
-  return taken(read_document(file->text, file->path, table), sink);
+  return taken(read_document(*file, table), sink);
 }
 
 }  // namespace loamsheet

@@ -1,22 +1,37 @@
-// flat: files of one `name: value` a line, the part of YAML that the templates need. Read here and
-// not through read, because the templates are many, are read for every sheet, and hold no more
-// than this. A value is plain (up to a blank and #) or in double quotes with \" and \\ inside.
+// flat: data files of one `name: value` a line, as the templates are.
 #pragma once
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/diagnostic.h"
 #include "base/span.h"
 #include "base/world.h"
+#include "read/yaml_file.h"
 
 namespace loamsheet {
 
+// Shows what lives as long as its file.
 struct FlatLine {
-  std::string name, value;
-  Span where;  // the name
+  std::string_view name, value;
+  const std::string* file;
+  int line, column, length;  // of the name
+
+  Span where() const { return {*file, line, column, length}; }
 };
 
-// The lines of a data file, in order. Reports lines of another form and names that come twice.
-std::vector<FlatLine> read_flat(World&, const std::string& name, Sink&);
+struct FlatFile {
+  YamlFilePtr file;
+  std::vector<FlatLine> lines;  // in the order of the file
+
+  const FlatLine* find(std::string_view name) const;
+};
+
+// The lines of a file that was read; what has another form is reported.
+FlatFile flat_file(YamlFilePtr, Sink&);
+
+// The same of one of the program's own.
+std::optional<FlatFile> read_flat(World&, const std::string& name, Sink&);
 
 }  // namespace loamsheet

@@ -184,7 +184,7 @@ void check_windows(const std::vector<CareRule>& rules, Sink& sink) {
 
 }  // namespace
 
-std::optional<DataFile> rules_file(World& world, Sink& sink) {
+YamlFilePtr rules_file(World& world, Sink& sink) {
   return data_file(world, "templates/tasks.yaml", sink);
 }
 
@@ -195,9 +195,9 @@ Outcome<TaskRules> read_rules(World& world) {
   return rules_in(*file);
 }
 
-Outcome<TaskRules> rules_in(const DataFile& file) {
+Outcome<TaskRules> rules_in(const YamlFile& file) {
   Sink sink;
-  const auto root = taken(read_document(file.text, file.path, rule_keys()), sink);
+  const auto root = taken(read_document(file, rule_keys()), sink);
   if (!root) return {std::nullopt, sink.take()};
   TaskRules rules{
       section(*root, "work", work_rule),           section(*root, "care", care_rule),

@@ -96,8 +96,8 @@ std::vector<std::string> care_lists();
 std::vector<std::string> pull_uses();  // what the lines of a pull list are for
 
 // templates/tasks.yaml with its bytes, and the rules in it: the two may be done at two times.
-std::optional<DataFile> rules_file(World&, Sink&);
-Outcome<TaskRules> rules_in(const DataFile&);
+YamlFilePtr rules_file(World&, Sink&);
+Outcome<TaskRules> rules_in(const YamlFile&);
 
 // Reads templates/tasks.yaml. A step that waits for one that is not there, steps that wait for one
 // another, and a need that nothing meets are errors with their place.

@@ -1,9 +1,6 @@
-// shelf: a long file of the catalogue, cut into its entries but not read. A build wants few of the
-// many materials and living things, and reading them all would cost more than the rest of the plan.
-//
-// The layout that this counts on: the section's name alone on a line, then entries whose ids stand
-// two blanks in, each with nothing or its {...} behind it; `name:` and `synonyms: [...]` of an
-// entry four blanks in, each on one line.
+// shelf: a section of the catalogue whose entries are known by their ids and read one by one. A
+// build wants few of the many materials and living things, and reading them all would cost more
+// than the rest of the plan.
 #pragma once
 #include <map>
 #include <optional>
@@ -13,15 +10,17 @@
 
 #include "base/diagnostic.h"
 #include "base/world.h"
+#include "read/yaml_file.h"
 
 namespace loamsheet {
 
 struct Entry {
-  std::string file;  // "specs/catalogue/plants.yaml", or a shop's own
+  YamlFilePtr file;  // the catalogue's or a shop's own
+  PackedEntry at;    // its place there
   std::string common_name;
   std::vector<std::string> synonyms;  // former ids
-  std::string text;                   // its lines as they stand in the file
-  int line = 0;                       // of its id
+
+  std::string_view text() const;  // as it stands in the file
 };
 
 struct Shelf {
@@ -34,13 +33,13 @@ struct Shelf {
 
   // The id that a former name stands for now.
   std::optional<std::string> renamed(const std::string& former) const;
+
+  // Puts the entries of the file's section on the shelf; one of an id that is there takes its
+  // place.
+  void add(const YamlFilePtr&);
 };
 
-// The file specs/catalogue/SECTION.yaml. An error names a line that is not laid out as above.
+// The file specs/catalogue/SECTION.yaml, which holds that section alone.
 Outcome<Shelf> read_shelf(World&, const std::string& section);
-
-// Puts the entries of a file of several sections on the shelves of those sections; one of an id
-// that is there takes its place. Lines of other sections are passed over.
-void cut_into(const std::vector<Shelf*>&, const std::string& file, std::string_view text, Sink&);
 
 }  // namespace loamsheet

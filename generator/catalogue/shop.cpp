@@ -24,11 +24,11 @@ class Adding {
  public:
   Adding(Catalogue& catalogue, Sink& sink) : catalogue_(catalogue), sink_(sink) {}
 
-  void add(const std::string& file, const std::string& text, const Node& root) {
-    const std::vector<Shelf*> shelves{&catalogue_.sources, &catalogue_.materials, &catalogue_.mixes,
-                                      &catalogue_.animals, &catalogue_.plants,    &catalogue_.crew};
-    cut_into(shelves, file, text, sink_);
-    if (sink_.failed()) return;
+  void add(const YamlFilePtr& file, const Node& root) {
+    for (Shelf* shelf : {&catalogue_.sources, &catalogue_.materials, &catalogue_.mixes,
+                         &catalogue_.animals, &catalogue_.plants, &catalogue_.crew}) {
+      shelf->add(file);
+    }
     each(root, "sources", read_source);
     each(root, "materials", read_material);
     each(root, "mixes", read_mix);
@@ -53,13 +53,14 @@ class Adding {
 
 }  // namespace
 
-std::vector<Diagnostic> add_entries(Catalogue& catalogue, const std::string& file,
+std::vector<Diagnostic> add_entries(Catalogue& catalogue, const std::string& name,
                                     const std::string& text) {
   Sink sink;
+  const auto file = std::make_shared<const YamlFile>(name, text);
   // Nodes point to their rows, so the table outlives them.
   const std::vector<Key> table = shop_keys();
-  const auto root = taken(read_document(text, file, table), sink);
-  if (root && !sink.failed()) Adding(catalogue, sink).add(file, text, *root);
+  const auto root = taken(read_document(*file, table), sink);
+  if (root && !sink.failed()) Adding(catalogue, sink).add(file, *root);
   return sink.take();
 }
 

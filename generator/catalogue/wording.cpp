@@ -2,8 +2,7 @@
 
 #include "base/text.h"
 #include "catalogue/amounts.h"
-#include "catalogue/file.h"
-#include "catalogue/flat.h"
+#include "catalogue/language.h"
 
 namespace loamsheet {
 namespace {
@@ -71,12 +70,8 @@ std::string of_system(UnitSystem units) {
   return units == UnitSystem::us ? "units.us." : "units.metric.";
 }
 
-std::string missing(std::string_view name) {
-  return "[[" + std::string(name) + "]]";
-}
-
 // What a sentence about a date may say.
-std::string part_of_date(Date date, std::string_view part, const Wording& words) {
+std::optional<std::string> part_of_date(Date date, std::string_view part, const Wording& words) {
   const std::chrono::year_month_day d{date.day};
   const auto month = std::to_string(static_cast<unsigned>(d.month()));
   if (part == "day") return std::to_string(static_cast<unsigned>(d.day()));
@@ -85,7 +80,7 @@ std::string part_of_date(Date date, std::string_view part, const Wording& words)
   if (part == "month") return words.say("units.month-" + month);
   if (part == "short-month") return words.say("units.short-month-" + month);
   if (part == "weekday") return words.say("units.weekday-" + std::to_string(weekday(date) + 1));
-  return missing(part);
+  return std::nullopt;
 }
 
 // The text with each {slot} put through `fill`.
@@ -103,8 +98,9 @@ std::string fill_slots(std::string_view text, Fill fill) {
 
 }  // namespace
 
-Wording::Wording(std::map<std::string, std::string> sentences, UnitSystem units)
-    : sentences_(std::move(sentences)), units_(units) {
+Wording::Wording(std::map<std::string, std::string> sentences, UnitSystem units,
+                 std::string language)
+    : sentences_(std::move(sentences)), units_(units), language_(std::move(language)) {
   read_steps(of_system(units));
   read_steps("units.");
   const auto line = [&](const char* name) { return sentences_.find(name); };
@@ -131,20 +127,40 @@ bool Wording::knows(std::string_view name) const {
 
 std::string Wording::say(std::string_view name, const Args& args) const {
   const auto found = sentences_.find(std::string(name));
-  if (found == sentences_.end()) return missing(name);
-  return fill_slots(found->second, [&](std::string_view s) { return slot(s, args); });
+  if (found == sentences_.end()) throw no_line(name);
+  return fill_slots(found->second, [&](std::string_view text) {
+    if (auto words = slot(text, args)) return std::move(*words);
+    throw unfilled(name, text);
+  });
 }
 
-std::string Wording::slot(std::string_view text, const Args& args) const {
+// The sentence belongs in the file of its name's beginning.
+Lacking Wording::lack(std::string_view name, std::string message) const {
+  const std::string file =
+      "templates/" + language_ + '/' + std::string(name.substr(0, name.find('.'))) + ".yaml";
+  return lacking(file, std::move(message));
+}
+
+Lacking Wording::no_line(std::string_view name) const {
+  return lack(name, "has no '" + std::string(name) + "'");
+}
+
+Lacking Wording::unfilled(std::string_view name, std::string_view slot) const {
+  return lack(name, "'" + std::string(name) + "' has a slot {" + std::string(slot) +
+                        "} that nothing fills");
+}
+
+std::optional<std::string> Wording::slot(std::string_view text, const Args& args) const {
   const size_t colon = text.find(':');
   const std::string_view name = text.substr(0, colon);
   const std::string form(colon == std::string_view::npos ? "" : text.substr(colon + 1));
   for (const auto& [key, arg] : args) {
     if (key != name) continue;
-    const std::string out = written(arg, form);
-    return out.empty() && !form.empty() ? missing(text) : out;
+    std::string out = written(arg, form);
+    if (out.empty() && !form.empty()) break;
+    return out;
   }
-  return missing(text);
+  return std::nullopt;
 }
 
 std::string Wording::amount(const Arg& arg, std::string_view form) const {
@@ -156,10 +172,12 @@ std::string Wording::written(Date date, const std::string& form) const {
   for (const std::string& prefix : {of_system(units_), std::string("units.")}) {
     const auto line = sentences_.find(prefix + name);
     if (line == sentences_.end()) continue;
-    return fill_slots(line->second,
-                      [&](std::string_view s) { return part_of_date(date, s, *this); });
+    return fill_slots(line->second, [&](std::string_view part) {
+      if (auto words = part_of_date(date, part, *this)) return std::move(*words);
+      throw unfilled(line->first, part);
+    });
   }
-  return missing("units." + name);
+  throw no_line("units." + name);
 }
 
 std::string Wording::written(const Arg& arg, const std::string& form) const {
@@ -168,36 +186,20 @@ std::string Wording::written(const Arg& arg, const std::string& form) const {
   const Measured measured = std::visit(Measure{}, arg);
   const std::string name = std::string(measured.kind) + (form.empty() ? "" : '-' + form);
   const auto steps = steps_.find(name);
-  if (steps == steps_.end()) return missing("units." + name);
-  if (!numbers_) return missing("units.decimal");
+  if (steps == steps_.end()) throw no_line("units." + name);
+  if (!numbers_) throw no_line("units.decimal");
   return write_amount(measured.range, steps->second, *numbers_);
 }
 
 Outcome<Wording> read_wording(World& world, const std::string& language, UnitSystem units) {
   Sink sink;
-  const std::string folder = "templates/" + language;
-  const auto names = world.list(world.data(folder));
-  std::map<std::string, std::string> sentences;
-  for (const std::string& name : names) {
-    if (!name.ends_with(".yaml")) continue;
-    const std::string stem = name.substr(0, name.size() - 4);  // keeps the dot: "layers."
-    for (auto& line : read_flat(world, folder + '/' + name, sink)) {
-      if (!line.name.starts_with(stem)) {
-        sink.add({.where = line.where,
-                  .message = "'" + line.name + "' does not belong in this file",
-                  .expected = "a name that starts with '" + stem + "'"});
-      }
-      sentences[line.name] = std::move(line.value);
-    }
-  }
-  if (names.empty()) {
-    sink.add({.where = whole_file(folder),
-              .message = "there are no words for language '" + language + "'",
-              .expected = "a folder of that name with the templates",
-              .fault = Fault::file});
-  }
+  const auto files = read_language(world, language, sink);
   if (sink.failed()) return {std::nullopt, sink.take()};
-  return {Wording(std::move(sentences), units), sink.take()};
+  std::map<std::string, std::string> sentences;
+  for (const FlatFile& file : files) {
+    for (const FlatLine& line : file.lines) sentences.emplace(line.name, line.value);
+  }
+  return {Wording(std::move(sentences), units, language), sink.take()};
 }
 
 }  // namespace loamsheet

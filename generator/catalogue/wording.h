@@ -15,6 +15,7 @@
 #include "base/units.h"
 #include "base/world.h"
 #include "catalogue/amounts.h"
+#include "catalogue/lacking.h"
 
 namespace loamsheet {
 
@@ -24,10 +25,10 @@ enum class UnitSystem { metric, us };
 // names that start with "layers.").
 class Wording {
  public:
-  Wording(std::map<std::string, std::string> sentences, UnitSystem units);
+  Wording(std::map<std::string, std::string> sentences, UnitSystem units,
+          std::string language = "en");
 
-  // The sentence with its slots filled. An unknown name or slot gives "[[name]]" / "[[slot]]",
-  // which the rules tests look for.
+  // The sentence with its slots filled. Throws Lacking for a name, slot or form that is not there.
   //
   // A slot may name the form of its amount: "{volume:dry}" is written in litres or, in the US, in
   // dry quarts, by which loose goods are sold there; "{volume}" of water in liquid units. The forms
@@ -41,7 +42,10 @@ class Wording {
   const std::map<std::string, std::string>& sentences() const { return sentences_; }
 
  private:
-  std::string slot(std::string_view slot, const Args& args) const;
+  std::optional<std::string> slot(std::string_view slot, const Args& args) const;
+  Lacking lack(std::string_view name, std::string message) const;
+  Lacking no_line(std::string_view name) const;
+  Lacking unfilled(std::string_view name, std::string_view slot) const;
   std::string written(const Arg&, const std::string& form) const;
   std::string written(Date, const std::string& form) const;
   void read_steps(const std::string& prefix);
@@ -50,9 +54,11 @@ class Wording {
   std::map<std::string, std::vector<UnitStep>> steps_;  // by kind of amount and form
   std::optional<NumberForm> numbers_;
   UnitSystem units_;
+  std::string language_;
 };
 
-// Reads templates/LANGUAGE/. A name that does not start with its file's stem is an error.
+// Reads templates/LANGUAGE/. A file, sentence or slot that English has and the language has not, or
+// the other way round, is an error, and so is a name that does not start with its file's stem.
 Outcome<Wording> read_wording(World&, const std::string& language, UnitSystem);
 
 }  // namespace loamsheet

@@ -22,7 +22,7 @@ Range<double> ppfd_wanted(const Catalogue& catalogue, const Plant& plant) {
 // Whether it is worth reading: an entry that does not say the word has not the habit.
 bool may_be(const Entry& entry, const std::set<std::string>& habits) {
   return habits.empty() || std::any_of(habits.begin(), habits.end(), [&](const std::string& habit) {
-           return entry.text.find("habit: " + habit) != std::string::npos;
+           return entry.text().find("habit: " + habit) != std::string::npos;
          });
 }
 
@@ -43,7 +43,7 @@ Outcome<Build> with_offer(Build build, const Catalogue& catalogue,
                           const std::set<std::string>& habits) {
   Sink sink;
   if (!build.to_choose.empty()) {
-    if (auto rules = taken(choosing_in(catalogue.choosing), sink)) build.choosing = *rules;
+    if (auto rules = taken(choosing_in(*catalogue.choosing), sink)) build.choosing = *rules;
   }
   build.offered.clear();
   for (const auto& [id, entry] : catalogue.plants.entries) {

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "base/text.h"
+#include "catalogue/lacking.h"
 #include "cli/session.h"
 #include "compose/compose.h"
 
@@ -159,10 +160,10 @@ std::optional<int> misnamed(const std::vector<std::string>& arguments, const Ter
 
 int act(const Command& command, World& world, const Terminal& terminal, Options options) {
   Session session(world, terminal, std::move(options));
-  if (session.options.emit.empty()) {
-    command.act(session);
-  } else {
-    run_emit(session);
+  try {
+    session.options.emit.empty() ? command.act(session) : run_emit(session);
+  } catch (const Lacking& lacking) {
+    session.report({lacking.why});
   }
   return session.code();
 }

@@ -3,6 +3,7 @@
 #include <map>
 #include <thread>
 
+#include "catalogue/lacking.h"
 #include "cli/session.h"
 #include "compose/findings.h"
 
@@ -45,13 +46,19 @@ bool all_differ(Session& session, const std::vector<Made>& batch) {
   return clashes.empty();
 }
 
+// No exception may leave a thread.
+Outcome<std::vector<OutputFile>> files_of(Session& session, const Planned& planned) try {
+  return make_files(session.world, planned, sheet_options(session.options));
+} catch (const Lacking& lacking) {
+  return failure<std::vector<OutputFile>>(lacking.why);
+}
+
 // Builds the files of every planned spec, several at once; nothing is written here.
 void build_files(Session& session, std::vector<Made>& batch) {
   std::atomic<size_t> next = 0;
   const auto work = [&] {
     for (size_t i = next++; i < batch.size(); i = next++) {
-      if (!batch[i].planned) continue;
-      batch[i].files = make_files(session.world, *batch[i].planned, sheet_options(session.options));
+      if (batch[i].planned) batch[i].files = files_of(session, *batch[i].planned);
     }
   };
   std::vector<std::jthread> helpers;

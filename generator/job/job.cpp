@@ -3,6 +3,7 @@
 #include <future>
 
 #include "calendar/calendar.h"
+#include "catalogue/file.h"
 #include "catalogue/style.h"
 #include "check/check.h"
 #include "compose/compose.h"
@@ -113,9 +114,8 @@ Outcome<std::string> bound(World& world, const Planned& p, const SheetOptions& o
                            Painted parts, long long stamp) {
   Sink sink;
   auto files = taken(attachments(world, p, options), sink);
-  if (!files) return {std::nullopt, sink.take()};
-  auto profile = world.read(world.data("fonts/sRGB.icc"));
-  if (!profile) return {std::nullopt, sink.take()};
+  auto profile = data_bytes(world, "fonts/sRGB.icc", sink);
+  if (!files || !profile) return {std::nullopt, sink.take()};
   return finish({.painted = std::move(parts.pages),
                  .drawn = std::move(parts.figures),
                  .pages = parts.sheet.pages,

@@ -3,10 +3,10 @@
 #include "layout/layout.h"
 
 #include <cmath>
-#include <stdexcept>
 #include <utility>
 
 #include "base/paper.h"
+#include "catalogue/lacking.h"
 #include "layout/form.h"
 #include "layout/furnish.h"
 #include "layout/letters.h"
@@ -65,8 +65,8 @@ Outcome<Pages> lay_out(const Sheet& sheet, const Figures& figures, const Typefac
   if (pages.pages.empty() && !sink.failed()) sink.add(internal("the sheet has nothing to print"));
   if (sink.failed()) return {std::nullopt, sink.take()};
   return {std::move(pages), sink.take()};
-} catch (const std::out_of_range& missing) {  // a measure that the style does not have
-  return failure<Pages>(internal(missing.what()));
+} catch (const Lacking& lacking) {  // a measure that the style does not have
+  return failure<Pages>(lacking.why);
 }
 
 }  // namespace loamsheet

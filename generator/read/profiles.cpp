@@ -4,6 +4,7 @@
 #include <map>
 
 #include "base/text.h"
+#include "read/compiled.h"
 #include "read/conform.h"
 #include "read/keys.h"
 
@@ -63,7 +64,8 @@ void report_missing(World& world, const Node& use, const ProfilePlaces& places, 
 
 // A profile of the program's own is shown by its name among the data, not by where that lies.
 struct Found {
-  std::string path, text, shown;
+  std::string path;
+  YamlFilePtr file;
 };
 
 std::optional<Found> find_profile(World& world, const std::string& name,
@@ -72,11 +74,13 @@ std::optional<Found> find_profile(World& world, const std::string& name,
   std::vector<std::string> paths{beside(places.spec_folder) + file};
   if (!places.shop_folder.empty()) paths.push_back(places.shop_folder + file);
   for (const auto& path : paths) {
-    if (auto text = world.read(path)) return Found{path, std::move(*text), path};
+    auto text = world.read(path);
+    if (text) return Found{path, std::make_shared<const YamlFile>(path, std::move(*text))};
   }
   const std::string own = world.data(own_name(name));
   auto text = world.read(own);
-  return text ? std::optional(Found{own, std::move(*text), own_name(name)}) : std::nullopt;
+  if (!text) return std::nullopt;
+  return Found{own, shipped_file(world.compiled(), own_name(name), std::move(*text))};
 }
 
 void set_origin(Node& node, const std::string& origin) {
@@ -98,22 +102,20 @@ void check_head(const Node& root, Complaints& out) {
   complete(head, rows, out);
 }
 
-Node read_one(const Found& found, Complaints& out) {
-  const SourceText source(found.shown, found.text);
-  RawDocument raw = parse_yaml(source);
+Node read_one(const YamlFile& file, Complaints& out) {
   Node root;
   root.form = Node::Form::map;
-  const bool read = raw.root.form != Raw::Form::nothing;
-  out.add(std::move(raw.problems));
-  if (!read) return root;
-  root = conform(source, raw.root, {profile_keys(), Document::profile}, out);
-  root.where.file = found.shown;
+  out.add(file.problems());
+  if (file.tree().form() == Raw::Form::nothing) return root;
+  const Against against{profile_keys(), Document::profile};
+  root = conform(file.source(), file.tree().opened(), against, out);
+  root.where.file = file.name();
   check_head(root, out);
   return root;
 }
 
 void add_profile(const Found& found, const std::string& name, Profiles& all, Complaints& out) {
-  Node root = read_one(found, out);
+  Node root = read_one(*found.file, out);
   const std::string revision = root.text("profile.revision").value_or("");
   const std::string shown = root.text("profile.name").value_or(name);
   std::erase_if(root.entries, [](const auto& e) { return e.first == "profile"; });

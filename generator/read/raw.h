@@ -37,7 +37,4 @@ struct RawDocument {
 // Reads YAML text, one document. Aliases, anchors, tags, merge keys and doubled keys are problems.
 RawDocument parse_yaml(const SourceText&);
 
-// How many levels of maps and lists a document may have.
-inline constexpr size_t deepest = 16;
-
 }  // namespace loamsheet

@@ -2,6 +2,7 @@
 
 #include "read/conform.h"
 #include "read/keys.h"
+#include "read/language.h"
 #include "read/profiles.h"
 #include "read/raw.h"
 
@@ -21,14 +22,20 @@ std::string folder_of(const std::string& path) {
 }
 
 // The document by itself, or nothing when it cannot be read as YAML.
-std::optional<Node> parsed(const SourceText& source, const Against& against, Complaints& out) {
-  RawDocument raw = parse_yaml(source);
-  const bool read = raw.root.form != Raw::Form::nothing;
-  out.add(std::move(raw.problems));
-  if (!read) return std::nullopt;
+std::optional<Node> conformed(const SourceText& source, const RawDocument& raw,
+                              const Against& against, Complaints& out) {
+  out.add(raw.problems);
+  if (raw.root.form == Raw::Form::nothing) return std::nullopt;
   Node root = conform(source, raw.root, against, out);
   root.where.file = source.file();
   return root;
+}
+
+Outcome<Node> whole(const SourceText& source, const RawDocument& raw, std::span<const Key> table) {
+  Complaints complaints;
+  auto root = conformed(source, raw, {table, Document::plain}, complaints);
+  if (root && !table.empty()) complete(*root, table, complaints);
+  return outcome(root ? std::move(*root) : Node{}, complaints);
 }
 
 // The spec laid over its profiles. What is missing is asked for only when all of them were read.
@@ -48,6 +55,7 @@ void join_profiles(World& world, Spec& spec, const std::string& shop_folder, Com
     spec.profiles = std::move(profiles.uses);
   }
   if (whole) complete(spec.root, spec_keys(), out);
+  check_language(world, spec.root, out);
 }
 
 }  // namespace
@@ -64,7 +72,8 @@ Outcome<Spec> read_spec(World& world, const std::string& path, const std::string
   spec.file = path;
   spec.text = std::move(*text);
   Complaints complaints;
-  auto root = parsed(SourceText(path, spec.text), {spec_keys(), Document::spec}, complaints);
+  const SourceText source(path, spec.text);
+  auto root = conformed(source, parse_yaml(source), {spec_keys(), Document::spec}, complaints);
   if (root) {
     spec.root = std::move(*root);
     join_profiles(world, spec, shop_folder, complaints);
@@ -72,13 +81,25 @@ Outcome<Spec> read_spec(World& world, const std::string& path, const std::string
   return outcome(std::move(spec), complaints);
 }
 
+Outcome<Node> read_document(const YamlFile& file, std::span<const Key> table) {
+  return whole(file.source(), {file.tree().opened(), file.problems()}, table);
+}
+
 Outcome<Node> read_document(std::string_view text, const std::string& file,
-                            std::span<const Key> table, int first_line) {
-  Complaints complaints;
-  const SourceText source(file, text, first_line);
-  auto root = parsed(source, {table, Document::plain}, complaints);
-  if (root && !table.empty()) complete(*root, table, complaints);
-  return outcome(root ? std::move(*root) : Node{}, complaints);
+                            std::span<const Key> table) {
+  const SourceText source(file, text);
+  return whole(source, parse_yaml(source), table);
+}
+
+Outcome<Node> read_part(const YamlFile& file, const std::string& section, const PackedEntry& entry,
+                        std::span<const Key> table) {
+  Raw one, all;
+  one.form = all.form = Raw::Form::map;
+  one.where = all.where = entry.name();
+  one.entries.push_back(
+      {std::string(entry.key), entry.name(), entry.begin, entry.end, entry.value.opened()});
+  all.entries.push_back({section, entry.name(), entry.begin, entry.end, std::move(one)});
+  return whole(file.source(), {std::move(all), {}}, table);
 }
 
 }  // namespace loamsheet

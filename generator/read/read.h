@@ -10,6 +10,7 @@
 #include "base/world.h"
 #include "read/key.h"
 #include "read/node.h"
+#include "read/yaml_file.h"
 
 namespace loamsheet {
 
@@ -28,10 +29,14 @@ struct Spec {
 // --profiles option; may be empty), then the program's own specs/profiles/.
 Outcome<Spec> read_spec(World&, const std::string& path, const std::string& shop_folder);
 
-// Any document that a table describes (catalogue files are read with it, too). It may be a part of
-// the file that starts on line `first_line`.
+// Any document that a table describes (catalogue files are read with it, too).
+Outcome<Node> read_document(const YamlFile&, std::span<const Key> table);
 Outcome<Node> read_document(std::string_view text, const std::string& file,
-                            std::span<const Key> table, int first_line = 1);
+                            std::span<const Key> table);
+
+// One entry of a section of a document, read as if it stood there alone.
+Outcome<Node> read_part(const YamlFile&, const std::string& section, const PackedEntry&,
+                        std::span<const Key> table);
 
 // The JSON Schema (draft 2020-12) of a spec, and the key reference as Markdown.
 std::string spec_schema();

@@ -37,9 +37,13 @@ Diagnostic problem(Span where, std::string_view message, std::string_view hint) 
 
 }  // namespace
 
-SourceText::SourceText(std::string file, std::string_view text, int first_line)
-    : file_(std::move(file)), text_(text), first_line_(first_line) {
+SourceText::SourceText(std::string file, std::string_view text)
+    : file_(std::move(file)), text_(text) {
   if (text_.starts_with(byte_order_mark)) text_.remove_prefix(byte_order_mark.size());
+}
+
+void SourceText::count_lines() const {
+  if (!starts_.empty()) return;
   starts_.push_back(0);
   for (size_t at = text_.find('\n'); at != std::string_view::npos; at = text_.find('\n', at + 1)) {
     starts_.push_back(at + 1);
@@ -51,13 +55,15 @@ SourceText::SourceText(std::string file, std::string_view text, int first_line)
 }
 
 size_t SourceText::line_index(size_t at) const {
+  count_lines();
   return static_cast<size_t>(std::upper_bound(starts_.begin(), starts_.end(), at) -
                              starts_.begin()) -
          1;
 }
 
 size_t SourceText::line_start(size_t at) const {
-  return starts_[line_index(at)];
+  const size_t line = line_index(at);
+  return starts_[line];
 }
 
 std::string_view SourceText::line_at(size_t at) const {
@@ -80,8 +86,7 @@ Span SourceText::span(size_t begin, size_t end) const {
   const std::string_view shown = line_at(begin);
   const size_t stop = std::clamp(end, begin, std::max(begin, starts_[line] + shown.size()));
   const int before = code_points_before(begin);
-  return {file_, static_cast<int>(line) + first_line_,
-          before - code_points_before(starts_[line]) + 1,
+  return {file_, static_cast<int>(line) + 1, before - code_points_before(starts_[line]) + 1,
           std::max(1, code_points_before(stop) - before)};
 }
 

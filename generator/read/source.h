@@ -9,11 +9,11 @@
 
 namespace loamsheet {
 
+// Not to be shared between threads.
 class SourceText {
  public:
-  // `text` must outlive the source; it starts on line `first_line` of the file. A byte order mark
-  // is left out of all positions.
-  SourceText(std::string file, std::string_view text, int first_line = 1);
+  // `text` must outlive the source. A byte order mark is left out of all positions.
+  SourceText(std::string file, std::string_view text);
 
   const std::string& file() const { return file_; }
   std::string_view text() const { return text_; }
@@ -28,12 +28,13 @@ class SourceText {
  private:
   size_t line_index(size_t at) const;
   int code_points_before(size_t at) const;
+  void count_lines() const;
 
   std::string file_;
   std::string_view text_;
-  int first_line_;
-  std::vector<size_t> starts_;  // the first byte of every line
-  std::vector<int> counts_;     // code points before every 64th byte
+  // Counted when a place is first asked for, which is never where nothing is wrong.
+  mutable std::vector<size_t> starts_;  // the first byte of every line
+  mutable std::vector<int> counts_;     // code points before every 64th byte
 };
 
 // What is wrong with the bytes before they are read as YAML: too many, not UTF-8, control

@@ -20,6 +20,8 @@ Raw at(size_t begin, Raw::Form form) {
   return raw;
 }
 
+constexpr size_t deepest = 16;  // levels of maps and lists; the message says so, too
+
 constexpr std::string_view share_hint =
     "write the value out where it is needed; what several specs share belongs in a profile";
 

@@ -1,5 +1,3 @@
-// Two libraries read YAML: libyaml in a seventh of the instructions, and yaml-cpp, which says what
-// is wrong, where anything is.
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>
@@ -11,7 +9,6 @@
 #include "read/scalar_end.h"
 #include "read/tree_builder.h"
 #include "read/yaml_problem.h"
-#include "read/yaml_quick.h"
 
 namespace loamsheet {
 namespace {
@@ -71,14 +68,10 @@ RawDocument parse_yaml(const SourceText& source) {
   out.problems = check_bytes(source);
   if (!out.problems.empty()) return out;
   const std::string prepared = mark_unknowns(source.text());
-  if (auto root = read_quickly(source, prepared)) {
-    out.root = std::move(*root);
-  } else {
-    TreeBuilder builder(source, prepared);
-    parse_into(builder, source, prepared);
-    out.problems = builder.problems().take();
-    out.root = builder.take_root();
-  }
+  TreeBuilder builder(source, prepared);
+  parse_into(builder, source, prepared);
+  out.problems = builder.problems().take();
+  out.root = builder.take_root();
   if (out.problems.empty() && out.root.form == Raw::Form::nothing) {
     out.problems.push_back(complaint({source.file(), 1, 1, 1}, "the file says nothing", "",
                                      "start from the example that 'loamsheet begin' prints"));

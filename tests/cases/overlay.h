@@ -19,7 +19,9 @@ class Overlay : public World {
   bool write(const std::string&, std::string_view) override { return false; }
   bool make_folder(const std::string&) override { return false; }
   std::vector<std::string> list(const std::string& f) override { return real_->list(f); }
+  std::vector<std::string> folders(const std::string& f) override { return real_->folders(f); }
   std::string data(const std::string& name) override { return real_->data(name); }
+  std::shared_ptr<const std::string> compiled() override { return real_->compiled(); }
   std::optional<std::string> variable(const std::string&) override { return std::nullopt; }
 
  private:

@@ -1,6 +1,7 @@
 // Runs the command line as a user does. Each file of cases/ holds comments (#), the lines of files
 // to lay out ("= NAME" lines start one, "| " lines are its text), commands ($), what stdout (>)
-// and stderr (!) must say, and the exit code (=). "..." stands for any run of lines.
+// and stderr (!) must say, and the exit code (=). "..." stands for any run of lines; commands know
+// the folders $source and $build.
 #include <catch2/catch.hpp>
 #include <cstdio>
 #include <cstdlib>
@@ -88,9 +89,9 @@ class Folder {
 };
 
 void run_step(const Step& step, const fs::path& folder) {
-  const std::string line = "cd '" + folder.string() +
-                           "' && PATH='" LOAMSHEET_BUILD ":'\"$PATH\" && { " + step.command +
-                           "; } >.out 2>.err";
+  const std::string line = "source='" LOAMSHEET_SOURCE "' build='" LOAMSHEET_BUILD "'; cd '" +
+                           folder.string() + "' && PATH=\"$build:$PATH\" && { " +
+                           step.command + "; } >.out 2>.err";
   const int status = std::system(line.c_str());
   const std::string out = slurp(folder / ".out"), err = slurp(folder / ".err");
   INFO("$ " << step.command << "\nstdout:\n" << out << "stderr:\n" << err);

@@ -76,7 +76,7 @@ bool starts_with_one_of(const std::string& name, const std::set<std::string>& st
 
 std::vector<tree::fs::path> sources() {
   auto all = tree::files("generator", {".h", ".cpp"});
-  std::erase_if(all, [](const auto& file) { return file.filename() == "main.cpp"; });
+  std::erase_if(all, [](const auto& file) { return file.parent_path().filename() == "generator"; });
   return all;
 }
 

@@ -290,10 +290,25 @@ TEST_CASE("a mix of an unknown material is an error") {
 
 TEST_CASE("a shelf of another layout is an error, not a missing entry") {
   MemoryWorld world = small();
-  world.files["specs/catalogue/crew.yaml"] = "crew:\n    folsomia-candida:\n      name: x\n";
+  world.files["specs/catalogue/crew.yaml"] = "crow: {}\n";
+  world.files["specs/catalogue/mixes.yaml"] = "mixes: [woodland]\n";
   CHECK(said(world) ==
-        "specs/catalogue/crew.yaml:2:5 this line is not laid out as the catalogue's entries are\n"
-        "specs/catalogue/crew.yaml:3:7 this line is not laid out as the catalogue's entries are\n");
+        "specs/catalogue/mixes.yaml:1:1 this is not the section that the file should hold\n"
+        "specs/catalogue/crew.yaml:1:1 this is not the section that the file should hold\n");
+}
+
+TEST_CASE("a shelf's file is YAML, however it is laid out, and is read as such") {
+  MemoryWorld world = small();
+  world.files["specs/catalogue/crew.yaml"] =
+      "crew: {one-louse: {name: 'a louse', synonyms: [old-louse, \"older-louse\"],\n"
+      "  facts: [{from: from memory, group: isopod}]}}\n";
+  const auto c = read_catalogue(world);
+  REQUIRE(c.value);
+  CHECK(c.value->crew.at("one-louse").common_name == "a louse");
+  CHECK(c.value->crew.renamed("older-louse") == "one-louse");
+  CHECK(read_crew(*c.value, "one-louse").value->group->value == "isopod");
+  world.files["specs/catalogue/crew.yaml"] = "crew: {a: {}, a: {}}\n";
+  CHECK(said(world) == "specs/catalogue/crew.yaml:1:15 the key 'a' is given twice\n");
 }
 
 TEST_CASE("a file that is not there is a fault of the installation") {

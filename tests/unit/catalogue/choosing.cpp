@@ -14,7 +14,7 @@ namespace {
 ChoosingRules real() {
   auto world = real_world();
   Sink sink;
-  const auto rules = choosing_in(choosing_file(*world, sink).value());
+  const auto rules = choosing_in(*choosing_file(*world, sink));
   CHECK(rules.messages.empty());
   return rules.value.value();
 }
@@ -55,11 +55,12 @@ TEST_CASE("a weight that is misspelt or left out, and a habit that no plant has,
   const auto said = [](const std::string& from, const std::string& to) {
     auto world = real_world();
     Sink sink;
-    DataFile file = choosing_file(*world, sink).value();
-    REQUIRE(file.text.find(from) != std::string::npos);
-    file.text.replace(file.text.find(from), from.size(), to);
+    std::string text(choosing_file(*world, sink)->bytes());
+    REQUIRE(text.find(from) != std::string::npos);
+    text.replace(text.find(from), from.size(), to);
     std::set<std::string> messages;
-    for (const Diagnostic& message : choosing_in(file).messages) messages.insert(message.message);
+    const auto rules = choosing_in({"templates/choosing.yaml", std::move(text)});
+    for (const Diagnostic& message : rules.messages) messages.insert(message.message);
     return messages;
   };
   CHECK(said("  sturdy: ", "  sturdi: ") ==

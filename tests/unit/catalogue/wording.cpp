@@ -106,13 +106,28 @@ TEST_CASE("number and unit never part at a line's end") {
   CHECK(w.amount(Millimetres{79.375}) == "3\u00A01/8\u00A0in");
 }
 
-TEST_CASE("what a sentence lacks is shown, not hidden") {
-  const Wording w = words(UnitSystem::metric,
-                          {{"test.a", "{x} and {y}"}, {"test.b", "{x:florid}"}, {"test.c", "{x"}});
-  CHECK(w.say("test.none") == "[[test.none]]");
-  CHECK(w.say("test.a", {{"x", std::string("one")}}) == "one and [[y]]");
-  CHECK(w.say("test.b", {{"x", Litres{1}}}) == "[[units.volume-florid]]");
-  CHECK(w.say("test.c") == "{x");
+TEST_CASE("what a sentence lacks is thrown with its file, and is never printed") {
+  const Wording w = words(UnitSystem::metric, {{"test.a", "{x} and {y}"},
+                                               {"test.b", "{x:florid}"},
+                                               {"test.c", "{x"},
+                                               {"units.date-moon", "{moon}"}});
+  const auto lacks = [&](const std::string& name, const Arg& x) -> std::string {
+    try {
+      return w.say(name, {{"x", x}});
+    } catch (const Lacking& lacking) {
+      CHECK(lacking.why.fault == Fault::file);
+      return lacking.why.where.file + ": " + lacking.why.message;
+    }
+  };
+  CHECK(lacks("test.none", 1) == "templates/en/test.yaml: has no 'test.none'");
+  CHECK(lacks("test.a", 1) == "templates/en/test.yaml: 'test.a' has a slot {y} that nothing fills");
+  CHECK(lacks("test.b", Litres{1}) == "templates/en/units.yaml: has no 'units.volume-florid'");
+  CHECK(lacks("test.b", std::string()) ==
+        "templates/en/test.yaml: 'test.b' has a slot {x:florid} that nothing fills");
+  CHECK(lacks("test.c", 1) == "{x");
+  const Date day = parse_date("2026-03-07").value();
+  CHECK_THROWS_AS(w.amount(day, "florid"), Lacking);
+  CHECK_THROWS_AS(w.amount(day, "moon"), Lacking);
 }
 
 TEST_CASE("every line of units is written as amounts or dates are") {
@@ -130,18 +145,21 @@ TEST_CASE("every line of units is written as amounts or dates are") {
 TEST_CASE("a name in the wrong file, a doubled one and a broken line are errors with their place") {
   MemoryWorld world;
   world.files["templates/en/layers.yaml"] =
-      "# words\nlayers.a: \"one\"\nwater.b: \"two\"\nlayers.a: three\n- no\nlayers.d: \"open\n";
+      "# words\nlayers.a: \"one\"\nwater.b: \"two\"\nlayers.a: three\nlayers.c:\n"
+      "layers.d: [open]\n";
   const auto w = read_wording(world, "en", UnitSystem::metric);
   CHECK_FALSE(w.value);
   const std::string all = render(w.messages, {});
   CHECK(all ==
         "templates/en/layers.yaml:3:1: error: 'water.b' does not belong in this file\n"
         "expected: a name that starts with 'layers.'\n"
-        "templates/en/layers.yaml:4:1: error: 'layers.a' comes twice in this file\n"
+        "templates/en/layers.yaml:4:1: error: the key 'layers.a' is given twice\n"
+        "hint: it was first given on line 2; keep one of the two\n"
         "templates/en/layers.yaml:5:1: error: this line is not a name and its value\n"
         "expected: one line such as: layers.heading: \"Layers\"\n"
         "templates/en/layers.yaml:6:1: error: this line is not a name and its value\n"
         "expected: one line such as: layers.heading: \"Layers\"\n");
+  for (const Diagnostic& d : w.messages) CHECK(d.fault == Fault::file);
 }
 
 TEST_CASE("a language without words is an error") {

@@ -86,7 +86,7 @@ void check_sound(const Example& x, UnitSystem units = UnitSystem::metric) {
     CHECK(faults(f) == std::vector<std::string>{});
     CHECK(f.width <= 178);
     CHECK(f.height <= (f.id == "plan" ? 140 : 120));
-    for (const std::string& said : {f.title, f.alt}) CHECK(said.find("[[") == std::string::npos);
+    for (const std::string& said : {f.title, f.alt}) CHECK_FALSE(said.empty());
   }
 }
 

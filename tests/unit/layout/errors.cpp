@@ -40,7 +40,8 @@ TEST_CASE("a measure that the style lacks is named") {
       lay_out(sheet_of({Paragraph{words("Moss.")}}), {}, faces(), PageStyle({{"page.left", 17}}));
   REQUIRE(pages.messages.size() == 1);
   CHECK(pages.messages[0].message.find("page.") != std::string::npos);
-  CHECK(pages.messages[0].fault == Fault::internal);
+  CHECK(pages.messages[0].where.file == "templates/style.yaml");
+  CHECK(pages.messages[0].fault == Fault::file);
 }
 
 TEST_CASE("all errors of a sheet are told at once") {
