@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "base/named.h"
+#include "figure/numbers.h"
 
 namespace loamsheet {
 namespace {

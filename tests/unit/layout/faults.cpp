@@ -19,7 +19,7 @@ std::vector<std::string> faults_of(std::vector<PageMark> marks) {
   return faults(pages, faces());
 }
 
-using Found = std::vector<std::string>;
+using Faults = std::vector<std::string>;
 
 }  // namespace
 
@@ -31,17 +31,17 @@ TEST_CASE("sound marks have no fault") {
 
 TEST_CASE("each fault is found") {
   CHECK(faults_of({text("moss", {40, 340}), text("fern", {50, 335})}) ==
-        Found{"page 1: 'moss' overlaps 'fern'"});
-  CHECK(faults_of({text("moss", {250, 340})}) == Found{"page 1: 'moss' is outside the text area"});
+        Faults{"page 1: 'moss' overlaps 'fern'"});
+  CHECK(faults_of({text("moss", {250, 340})}) == Faults{"page 1: 'moss' is outside the text area"});
   CHECK(faults_of({text("moss", {40, 340}), text("foot", {40, 10}, -1)}) ==
-        Found{"page 1: 'foot' is outside the text area"});
+        Faults{"page 1: 'foot' is outside the text area"});
   CHECK(faults_of({text("moss", {60, 200}), FigureMark{"plan", {50, 100, 200, 300}, 3}}) ==
-        Found{"page 1: 'moss' stands on figure 'plan'"});
+        Faults{"page 1: 'moss' stands on figure 'plan'"});
   CHECK(faults_of({FigureMark{"plan", {50, 100, 270, 300}, 3}}) ==
-        Found{"page 1: figure 'plan' is outside the text area"});
-  CHECK(faults_of({text("foot", {40, 20}, -1)}) == Found{"page 1: nothing on it"});
+        Faults{"page 1: figure 'plan' is outside the text area"});
+  CHECK(faults_of({text("foot", {40, 20}, -1)}) == Faults{"page 1: nothing on it"});
   CHECK(faults_of({text("moss", {40, 340}), text("Layers", {40, 300}, 2)}) ==
-        Found{"page 1: the heading 'Layers' stands alone at the end"});
+        Faults{"page 1: the heading 'Layers' stands alone at the end"});
 }
 
 namespace {

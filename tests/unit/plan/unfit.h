@@ -31,7 +31,7 @@ inline KeptAnimal gecko() {
 
 inline Furnishing thing(const std::string& kind, Point at) {
   Furnishing thing;
-  thing.id = thing.kind = kind;
+  thing.id = kind, thing.kind = kind;
   thing.at = {at.x, at.y, 0};
   thing.width = thing.depth = thing.diameter = 100_mm;
   thing.where = place(40, 5);

@@ -21,7 +21,7 @@ PlantKind kind(const std::string& id, const std::string& habit) {
 
 Build lit_build() {
   Build build = box_build();
-  build.choosing = choosing_in(real_catalogue().choosing).value.value();
+  build.choosing = choosing_in(*real_catalogue().choosing).value.value();
   Lamp lamp;
   lamp.kind = "bar";
   lamp.length = 800_mm, lamp.flux = 6000, lamp.photons_per_lux = 0.015, lamp.hours = 12;
