@@ -1,7 +1,6 @@
 // build: the spec joined to the catalogue - typed, resolved, defaults filled. The value that
 // `check` gives and `plan` takes.
 #pragma once
-#include <array>
 #include <map>
 #include <optional>
 #include <string>
@@ -18,6 +17,7 @@
 #include "check/climate.h"
 #include "check/enclosure.h"
 #include "check/furnishing.h"
+#include "check/identity.h"
 #include "check/known.h"
 #include "check/layers.h"
 #include "check/life.h"
@@ -34,29 +34,6 @@ constexpr bool is_dry(BuildKind kind) {
   return kind == BuildKind::arid || kind == BuildKind::burrowing;
 }
 
-struct Identity {
-  std::string title, reference, revision;
-  Date plant_on;
-  bool moved = false;                 // built in the shop, then moved
-  std::optional<Date> moves_on;       // the day of that move, when it is fixed
-  std::string prepared_by, customer;  // may be empty
-  Span plant_on_at, moves_on_at;
-  int slip = 0;                    // days by which the dates of what is not yet done moved
-  std::optional<Date> done_until;  // after replacements: what is dated up to here is done
-  Span revision_at, slip_at;
-};
-
-struct Shop {
-  std::string name, contact;     // may be empty
-  std::array<bool, 7> closed{};  // Monday first
-};
-
-struct Print {
-  std::string paper;  // name of a row of base/paper.h
-  bool us_units = false, large = false;
-  std::string language = "en";
-};
-
 // Where the constants of a material that the spec states are from.
 struct OwnMaterial {
   std::string id, from;
@@ -70,7 +47,7 @@ struct HazardousMaterial {
 };
 
 struct Build {
-  Build();  // compiled once, out of line
+  Build();
   Build(const Build&);
   Build(Build&&) noexcept;
   Build& operator=(const Build&);

@@ -90,8 +90,8 @@ class Folder {
 
 void run_step(const Step& step, const fs::path& folder) {
   const std::string line = "source='" LOAMSHEET_SOURCE "' build='" LOAMSHEET_BUILD "'; cd '" +
-                           folder.string() + "' && PATH=\"$build:$PATH\" && { " +
-                           step.command + "; } >.out 2>.err";
+                           folder.string() + "' && PATH=\"$build:$PATH\" && { " + step.command +
+                           "; } >.out 2>.err";
   const int status = std::system(line.c_str());
   const std::string out = slurp(folder / ".out"), err = slurp(folder / ".err");
   INFO("$ " << step.command << "\nstdout:\n" << out << "stderr:\n" << err);

@@ -49,7 +49,7 @@ bool has(const std::string& text, const std::string& part) {
   return text.find(squeezed(part)) != std::string::npos;
 }
 
-struct Sheet {
+struct OnPaper {
   const Example& example;
   std::string text;
   Json numbers;
@@ -61,9 +61,9 @@ struct Sheet {
 };
 
 // Each PDF is read once for all tests.
-const std::vector<Sheet>& sheets() {
-  static const std::vector<Sheet> all = [] {
-    std::vector<Sheet> read;
+const std::vector<OnPaper>& sheets() {
+  static const std::vector<OnPaper> all = [] {
+    std::vector<OnPaper> read;
     for (const Example& e : examples()) {
       read.push_back({e, paper(e.bytes(".pdf")), Json::parse(e.bytes(".json"))});
     }
@@ -73,7 +73,7 @@ const std::vector<Sheet>& sheets() {
 }
 
 // The start of a plant's row: its number and names, its place and its light.
-std::string row_of(const Sheet& sheet, const Json& plant) {
+std::string row_of(const OnPaper& sheet, const Json& plant) {
   const auto facts = read_plant(sheet.example.planned.catalogue, plant["species"]);
   REQUIRE(facts.value);
   const std::string start = squeezed(std::to_string(plant["number"].get<int>()) + ' ' +
@@ -85,7 +85,7 @@ std::string row_of(const Sheet& sheet, const Json& plant) {
 }
 
 // Water goes by liquid measures, loose goods by dry ones.
-std::string need_of(const Sheet& sheet, const Json& item, double need) {
+std::string need_of(const OnPaper& sheet, const Json& item, double need) {
   const std::string unit = item["unit"];
   const bool water = item["for"] == "watering";
   if (unit == "L" && water) return sheet.words().amount(Litres{need}, "");
@@ -96,7 +96,7 @@ std::string need_of(const Sheet& sheet, const Json& item, double need) {
 }
 
 // The numbers keep six digits, so a need that ends in a half may have been either side of it.
-bool has_need(const Sheet& sheet, const Json& item) {
+bool has_need(const OnPaper& sheet, const Json& item) {
   const double need = item["need"];
   return has(sheet.text, need_of(sheet, item, need * (1 - 1e-6))) ||
          has(sheet.text, need_of(sheet, item, need * (1 + 1e-6)));
@@ -105,7 +105,7 @@ bool has_need(const Sheet& sheet, const Json& item) {
 }  // namespace
 
 TEST_CASE("every plant is on paper with its names, its place and its light") {
-  for (const Sheet& sheet : sheets()) {
+  for (const OnPaper& sheet : sheets()) {
     for (const Json& plant : sheet.numbers["plants"]) {
       INFO(sheet.example.stem << " plant " << plant["number"]);
       const std::string row = row_of(sheet, plant);
@@ -120,7 +120,7 @@ TEST_CASE("every plant is on paper with its names, its place and its light") {
 }
 
 TEST_CASE("every amount of the pull list is on paper") {
-  for (const Sheet& sheet : sheets()) {
+  for (const OnPaper& sheet : sheets()) {
     CHECK_FALSE(sheet.numbers["pull_list"].empty());
     for (const Json& item : sheet.numbers["pull_list"]) {
       INFO(sheet.example.stem << ' ' << item.dump());
@@ -130,7 +130,7 @@ TEST_CASE("every amount of the pull list is on paper") {
 }
 
 TEST_CASE("every day of the calendar is on paper with its amounts") {
-  for (const Sheet& sheet : sheets()) {
+  for (const OnPaper& sheet : sheets()) {
     CHECK_FALSE(sheet.numbers["calendar"].empty());
     for (const Json& day : sheet.numbers["calendar"]) {
       const auto date = parse_date(day["date"].get<std::string>());
@@ -146,7 +146,7 @@ TEST_CASE("every day of the calendar is on paper with its amounts") {
 }
 
 TEST_CASE("the days of planting and of the animal are on paper") {
-  for (const Sheet& sheet : sheets()) {
+  for (const OnPaper& sheet : sheets()) {
     INFO(sheet.example.stem);
     for (const Json* key :
          {&sheet.numbers["build"]["plant_on"], &sheet.numbers["ready"]["earliest"]}) {

@@ -60,7 +60,7 @@ std::set<std::string> sentences() {
     if (kind.keeps_water_off) names.emplace(kind.row), names.emplace(kind.label);
   }
   for (const OpeningKind& kind : OpeningKind::all()) {
-    for (const std::string name : {std::string(kind.open), std::string(kind.meshed)}) {
+    for (const std::string& name : {std::string(kind.open), std::string(kind.meshed)}) {
       names.insert("figure." + name), names.insert("figure." + name + "-from");
     }
   }

@@ -130,8 +130,7 @@ Balance settle(const Shell& tank, const Around& around, bool by_day) {
   if (!hold || tank.held <= 0 || unheated.temperature >= *hold) return unheated;
   const Balance held = vapour_balance(tank, around, *hold);
   const double most = watts_at(free, *hold) + tank.held;
-  return heat_taken(tank, around, held) <= most ? held
-                                                : warmed_by(tank, around, tank.held, free);
+  return heat_taken(tank, around, held) <= most ? held : warmed_by(tank, around, tank.held, free);
 }
 
 std::vector<double> shares_given(const Shell& tank, const Around& around, bool by_day) {

@@ -160,11 +160,11 @@ Found over_heat(const Build& build, const KeptAnimal& animal) {
   if (!holds(animal.facts.digs)) return all;
   for (const Heater& heater : build.heaters) {
     if (warms_from_above(heater)) continue;
-    all.push_back({Weight::caution,
-                   "heat-under-digger",
-                   heater.where,
-                   {{"animal", animal.facts.name},
-                    {"power", static_cast<int>(std::lround(heater.power))}}});
+    all.push_back(
+        {Weight::caution,
+         "heat-under-digger",
+         heater.where,
+         {{"animal", animal.facts.name}, {"power", static_cast<int>(std::lround(heater.power))}}});
   }
   return all;
 }

@@ -105,12 +105,13 @@ TEST_CASE("pages print themselves line by line") {
   pages.pages = {page};
   pages.bookmarks = {{"Build", 1, 0, 190}};
   CHECK(dump(pages) ==
-        "pages v1\nabout | T\nabout | \nabout | \nabout | en\n"
-        "page 100.00 200.00 10.00 10.00 90.00 190.00\n"
-        "  box 1.00 2.00 3.00 4.00 0.50 -1.00 0.50\n"
-        "  rule 1.00 2.00 3.00 4.00 0.25 0.00 3.00 2.00\n"
-        "  figure 10.00 20.00 30.00 40.00 2 | plan\n"
-        "  text 1.00 7.00 12.50 9.00 bold 0.00 1 | 5 | 6\n"
-        "tag 0 Document -\ntag 1 TH 0 scope Row\ntag 2 Figure 0 | A tank\n"
-        "bookmark 1 0 190.00 | Build\n");
+        "pages v2\nabout | T\nabout | \nabout | \nabout | en\n"
+        "page of 100.00 x 200.00 body 10.00 10.00 90.00 190.00\n"
+        "  running rule 1.00 2.00 by 2.00 2.00 pen 0.25 dashes 3.00/ 2.00\n"
+        "  running text 1.00 7.00 wide 12.50 9.00 bold | 5 | 6\n"
+        "  - box 1.00 -186.00 2.00 x 2.00 fill 0.50\n"
+        "  Document\n"
+        "    TH Row\n"
+        "    Figure 10.00 36.00 20.00 x 20.00 plan | A tank\n"
+        "bookmark 1 page 1 190.00 | Build\n");
 }

@@ -121,6 +121,7 @@ inline std::vector<Build> unfurnished_builds() {
   all[1].standing.back().mass = 0.5_kg;
   all[1].standing.back().on_base = false;
   all[1].kept[0].facts.digs = known(true);
+  all[1].heaters.push_back({"mat", 20, true, place(51, 5)});
   all[1].lamps = {heat_lamp(800)};
   all[2].lamps = {heat_lamp(150)};
   return all;
