@@ -27,6 +27,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 enum class BuildKind { humid, temperate, arid, burrowing, semi_aquatic };
 
 // A build that stands dry: no drainage, no misting, no damp-loving crew.
@@ -45,6 +47,7 @@ struct Identity {
   std::optional<Date> done_until;  // after replacements: what is dated up to here is done
   Span revision_at, slip_at;
 };
+void fields(const Identity&, FieldSink&);
 
 struct Shop {
   std::string name, contact;     // may be empty
@@ -56,11 +59,13 @@ struct Print {
   bool us_units = false, large = false;
   std::string language = "en";
 };
+void fields(const Print&, FieldSink&);
 
 // Where the constants of a material that the spec states are from.
 struct OwnMaterial {
   std::string id, from;
 };
+void fields(const OwnMaterial&, FieldSink&);
 
 // A material of the build that may harm an animal, once for each hazard.
 struct HazardousMaterial {
@@ -68,6 +73,7 @@ struct HazardousMaterial {
   Hazard hazard;
   Span where;
 };
+void fields(const HazardousMaterial&, FieldSink&);
 
 struct Build {
   Build();  // compiled once, out of line
@@ -118,5 +124,9 @@ struct Build {
   std::vector<UnknownInput> unknowns;
   std::vector<Assumed> assumed;
 };
+void fields(const Build&, FieldSink&);
+
+// The plants that died, and what took their places.
+void fields_of_replaced(const Build&, FieldSink&);
 
 }  // namespace loamsheet

@@ -87,7 +87,7 @@ TEST_CASE("a raised floor is pulled by its area") {
 
 TEST_CASE("the plan of a box, whole") {
   Build build = with_unknown_moisture(box_build(), 0.05, 0.25);
-  CHECK(dump(make_plan(build)) == R"(plan v1
+  CHECK(dump(build, make_plan(build)) == R"(plan v1
 status provisional
 footprint
   area 0.405 m2
