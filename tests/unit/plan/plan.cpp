@@ -64,7 +64,7 @@ TEST_CASE("a move starts the thirty days again, counted from planting") {
 TEST_CASE("the pull list is in building order, with amounts to buy") {
   Build build = box_build();
   build.enclosure.background = Background{"cork-bark", 30_mm};
-  build.enclosure.background->fixed_by = "screws";
+  build.enclosure.background->fixed_by = "wedged";
   const Plan plan = make_plan(build);
   std::vector<std::string> items;
   for (const PullItem& item : plan.pull_list) items.push_back(item.item + ' ' + item.unit);
