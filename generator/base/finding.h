@@ -9,7 +9,10 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 enum class Weight { stop, caution, note };
+std::string name_of(Weight);
 
 // Who takes a caution on knowingly, and why.
 struct TakenOn {
@@ -30,6 +33,7 @@ struct Finding {
   std::optional<TakenOn> taken_on = std::nullopt;  // only of a caution
   std::vector<StandIn> stand_ins = {};             // nearest first, those in stock before others
 };
+void fields(const Finding&, FieldSink&);
 
 using Found = std::vector<Finding>;
 

@@ -12,13 +12,6 @@ using flag::required;
 constexpr std::string_view groups =
     "lead-up|tank|drainage|substrate|hardscape|planting|finish|after";
 
-constexpr std::string_view conditions =
-    "humid|dry|watered|holds-water|drainage|granules|raised-floor|outlet|separator|litter|moss|"
-    "background|"
-    "cures|hardscape|fixed|bonded|on-base|on-substrate|terraces|water-area|plants|slow-plants|"
-    "amendments|mister|nozzles|lamps|uv-lamps|heaters|heat-below|"
-    "crew|springtails|isopods|animals|climbing-animal|heavy-animal|digging-animal|moved|replaced";
-
 constexpr std::string_view slots =
     "background-material|drainage-material|drainage-volume|drainage-depth|waterline|"
     "separator-material|separator-width|separator-depth|substrate-volume|substrate-front|"
@@ -40,6 +33,8 @@ constexpr std::string_view lists =
 
 constexpr Limits day_limits{-90, 366};
 
+// Which conditions there are for "if" and "unless" is known where they are worked out, in
+// plan/care.
 constexpr Key rows[] = {
     {.path = "work", .kind = table, .flags = required},
     {.path = "work.*", .kind = group},
@@ -54,9 +49,9 @@ constexpr Key rows[] = {
     {.path = "work.*.needs", .kind = list, .limits = {1, 20}},
     {.path = "work.*.needs[]", .kind = id},
     {.path = "work.*.if", .kind = list, .limits = {1, 10}},
-    {.path = "work.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "work.*.if[]", .kind = id},
     {.path = "work.*.unless", .kind = list, .limits = {1, 10}},
-    {.path = "work.*.unless[]", .kind = choice, .choices = conditions},
+    {.path = "work.*.unless[]", .kind = id},
 
     {.path = "care", .kind = table, .flags = required},
     {.path = "care.*", .kind = group},
@@ -74,9 +69,9 @@ constexpr Key rows[] = {
     {.path = "care.*.needs", .kind = list, .limits = {1, 20}},
     {.path = "care.*.needs[]", .kind = id},
     {.path = "care.*.if", .kind = list, .limits = {1, 10}},
-    {.path = "care.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "care.*.if[]", .kind = id},
     {.path = "care.*.unless", .kind = list, .limits = {1, 10}},
-    {.path = "care.*.unless[]", .kind = choice, .choices = conditions},
+    {.path = "care.*.unless[]", .kind = id},
 
     {.path = "readiness", .kind = table, .flags = required},
     {.path = "readiness.*", .kind = group},
@@ -84,9 +79,9 @@ constexpr Key rows[] = {
     {.path = "readiness.*.more", .kind = integer, .limits = {1, 365}},
     {.path = "readiness.*.after_acquired", .kind = integer, .limits = {1, 365}},
     {.path = "readiness.*.if", .kind = list, .limits = {1, 10}},
-    {.path = "readiness.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "readiness.*.if[]", .kind = id},
     {.path = "readiness.*.unless", .kind = list, .limits = {1, 10}},
-    {.path = "readiness.*.unless[]", .kind = choice, .choices = conditions},
+    {.path = "readiness.*.unless[]", .kind = id},
 
     {.path = "tools", .kind = list, .limits = {1, 100}},
     {.path = "tools[]", .kind = id},
@@ -101,9 +96,9 @@ constexpr Key rows[] = {
     {.path = "points.*", .kind = group},
     {.path = "points.*.under", .kind = choice, .flags = required, .choices = lists},
     {.path = "points.*.if", .kind = list, .limits = {1, 10}},
-    {.path = "points.*.if[]", .kind = choice, .choices = conditions},
+    {.path = "points.*.if[]", .kind = id},
     {.path = "points.*.unless", .kind = list, .limits = {1, 10}},
-    {.path = "points.*.unless[]", .kind = choice, .choices = conditions},
+    {.path = "points.*.unless[]", .kind = id},
 };
 
 }  // namespace
@@ -114,9 +109,6 @@ std::span<const Key> rule_keys() {
 
 std::vector<std::string> task_groups() {
   return split(groups, '|');
-}
-std::vector<std::string> task_conditions() {
-  return split(conditions, '|');
 }
 std::vector<std::string> task_slots() {
   return split(slots, '|');

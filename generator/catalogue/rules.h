@@ -12,7 +12,7 @@
 
 namespace loamsheet {
 
-// On what a rule depends: names of task_conditions().
+// On what a rule depends: names of conditions, which plan/care knows.
 struct Conditions {
   std::vector<std::string> all, none;  // all of these hold; none of these does
 };
@@ -87,7 +87,6 @@ struct TaskRules {
 };
 
 // The names that rules may use; groups in working order.
-std::vector<std::string> task_conditions();
 std::vector<std::string> task_groups();
 std::vector<std::string> task_slots();
 std::vector<std::string> task_amounts();

@@ -27,6 +27,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 enum class BuildKind { humid, temperate, arid, burrowing, semi_aquatic };
 
 // A build that stands dry: no drainage, no misting, no damp-loving crew.
@@ -38,6 +40,7 @@ constexpr bool is_dry(BuildKind kind) {
 struct OwnMaterial {
   std::string id, from;
 };
+void fields(const OwnMaterial&, FieldSink&);
 
 // A material of the build that may harm an animal, once for each hazard.
 struct HazardousMaterial {
@@ -45,6 +48,7 @@ struct HazardousMaterial {
   Hazard hazard;
   Span where;
 };
+void fields(const HazardousMaterial&, FieldSink&);
 
 struct Build {
   Build();
@@ -95,5 +99,9 @@ struct Build {
   std::vector<UnknownInput> unknowns;
   std::vector<Assumed> assumed;
 };
+void fields(const Build&, FieldSink&);
+
+// The plants that died, and what took their places.
+void fields_of_replaced(const Build&, FieldSink&);
 
 }  // namespace loamsheet

@@ -15,6 +15,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 struct Opening {
   std::string name;
   OneOf<OpeningKind> kind{};
@@ -27,6 +29,7 @@ struct Opening {
   std::optional<Box> over;            // the part of the top it covers, x-y in mm
   Span where;
 };
+void fields(const Opening&, FieldSink&);
 
 struct Background {
   std::string material;
@@ -35,6 +38,7 @@ struct Background {
   std::optional<KilogramsPerCubicMetre> density{};  // of its material, where known
   Span where{};
 };
+void fields(const Background&, FieldSink&);
 
 struct Walls {
   OneOf<WallMaterial> material;
@@ -42,6 +46,7 @@ struct Walls {
   KilogramsPerCubicMetre density;
   bool toughened_base = false;
 };
+void fields(const Walls&, FieldSink&);
 
 struct Enclosure {
   OneOf<FloorShape> shape;
@@ -56,5 +61,6 @@ struct Enclosure {
   std::optional<Millimetres> stand_height;  // of its top above the room's floor
   Span height_at, sill_at, stand_at;
 };
+void fields(const Enclosure&, FieldSink&);
 
 }  // namespace loamsheet

@@ -9,6 +9,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 struct Identity {
   std::string title, reference, revision;
   Date plant_on;
@@ -20,6 +22,7 @@ struct Identity {
   std::optional<Date> done_until;  // after replacements: what is dated up to here is done
   Span revision_at, slip_at;
 };
+void fields(const Identity&, FieldSink&);
 
 struct Shop {
   std::string name, contact;     // may be empty
@@ -31,5 +34,6 @@ struct Print {
   bool us_units = false, large = false;
   std::string language = "en";
 };
+void fields(const Print&, FieldSink&);
 
 }  // namespace loamsheet

@@ -7,6 +7,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // A value that may not be known. `unknown` is its position in Build::unknowns, -1 when it is known.
 template <class T>
 struct Uncertain {
@@ -20,11 +22,13 @@ struct UnknownInput {
   std::string from;   // whose range stands in: a profile with its revision, or "catalogue"
   std::string shown;  // that range in words of the spec: "dry–damp", "35–60 %"
 };
+void fields(const UnknownInput&, FieldSink&);
 
 // A value that the spec did not state itself.
 struct Assumed {
   std::string key, value, from;  // from: "humid-sloped, revision 2" or "default" or "catalogue"
   std::string item = {};         // what the list's item is called that the key belongs to: "perch"
 };
+void fields(const Assumed&, FieldSink&);
 
 }  // namespace loamsheet

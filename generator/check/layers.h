@@ -12,6 +12,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // A granular or fibrous material in a layer, with the constants that the plan needs.
 struct Bulk {
   std::string material;
@@ -20,6 +22,7 @@ struct Bulk {
   Fraction field_capacity;                 // by volume
   Uncertain<Fraction> moisture_as_placed;  // by volume
 };
+void fields(const Bulk&, FieldSink&);
 
 struct DrainageLayer {
   OneOf<DrainageKind> kind{"none"};
@@ -28,6 +31,7 @@ struct DrainageLayer {
   OneOf<OutletKind> outlet{"none"};
   Span depth_at;
 };
+void fields(const DrainageLayer&, FieldSink&);
 
 struct SeparatorLayer {
   std::string material;
@@ -35,11 +39,13 @@ struct SeparatorLayer {
   double areal_kg_m2 = 0;
   std::optional<Millimetres> roll_width{};  // as it is sold, where known
 };
+void fields(const SeparatorLayer&, FieldSink&);
 
 struct SubstratePart {
   Bulk bulk;
   Fraction share;  // of the mix's volume; the shares sum to 1
 };
+void fields(const SubstratePart&, FieldSink&);
 
 // From so far behind the front on, the substrate stands this deep, held by a stone or a ledge.
 struct Terrace {
@@ -47,6 +53,7 @@ struct Terrace {
   std::string held_by;  // id of a furnishing; may be empty
   Span where{};
 };
+void fields(const Terrace&, FieldSink&);
 
 struct SubstrateLayer {
   std::string mix;
@@ -57,11 +64,13 @@ struct SubstrateLayer {
   Span front_at, back_at;
   std::vector<Terrace> terraces{};  // from the front; in front of the first it is level
 };
+void fields(const SubstrateLayer&, FieldSink&);
 
 struct LitterLayer {
   Bulk bulk;
   Millimetres depth;
 };
+void fields(const LitterLayer&, FieldSink&);
 
 // Dried moss over a share of the land, or over an area; the other is nothing.
 struct MossLayer {
@@ -71,6 +80,7 @@ struct MossLayer {
   std::optional<SquareMetres> area;
   Span where{};
 };
+void fields(const MossLayer&, FieldSink&);
 
 // The panel that holds the water of a water area back.
 struct Dam {
@@ -87,6 +97,7 @@ struct WaterArea {
   Span where{};
   Dam dam{};
 };
+void fields(const WaterArea&, FieldSink&);
 
 struct Layers {
   DrainageLayer drainage;
@@ -96,5 +107,6 @@ struct Layers {
   std::optional<MossLayer> moss{};
   Fraction drainage_hold_back, litter_hold_back;  // held back of the other layers, too
 };
+void fields(const Layers&, FieldSink&);
 
 }  // namespace loamsheet

@@ -5,6 +5,7 @@
 #include "check/check.h"
 #include "check/checking.h"
 #include "check/defaults.h"
+#include "check/exact.h"
 #include "check/names.h"
 #include "check/offer.h"
 #include "check/position.h"
@@ -107,7 +108,7 @@ void leave_to_choose(Checking& c, const Node& n, double& count) {
   const Node& choose = *n.find("choose");
   ToChoose wanted;
   wanted.count = static_cast<int>(choose.number("count").value_or(1));
-  wanted.budget = choose.number("budget");
+  if (const Node* budget = choose.find("budget")) wanted.budget = exact_money(c, *budget);
   wanted.after = c.build.plants.size();
   wanted.where = choose.where;
   count += wanted.count;

@@ -6,11 +6,14 @@
 
 #include "base/date.h"
 #include "base/geometry.h"
+#include "base/money.h"
 #include "base/span.h"
 #include "base/units.h"
 #include "catalogue/living.h"
 
 namespace loamsheet {
+
+class FieldSink;
 
 struct KeptAnimal {
   Animal facts;
@@ -20,6 +23,7 @@ struct KeptAnimal {
   std::optional<Date> acquired;
   Span where;
 };
+void fields(const KeptAnimal&, FieldSink&);
 
 // A species with what its light class wants, umol m-2 s-1; {0, 0} when not known.
 struct PlantKind {
@@ -44,8 +48,8 @@ struct PlantUse {
 // Plants that the plan is to pick. They are numbered after the plants before them in the list.
 struct ToChoose {
   int count = 1;
-  std::optional<double> budget;  // for all of them, net
-  size_t after = 0;              // so many of Build::plants come before
+  std::optional<Money> budget;  // for all of them, net
+  size_t after = 0;             // so many of Build::plants come before
   Span where;
 };
 

@@ -11,6 +11,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // A solid thing that takes up room in the layers because it stands on the base.
 struct Standing {
   std::string id;
@@ -23,5 +25,6 @@ struct Standing {
   OneOf<FurnishingKind> kind{};  // as of its furnishing
   bool filled = false;           // one on its side that the layers fill takes up no room
 };
+void fields(const Standing&, FieldSink&);
 
 }  // namespace loamsheet

@@ -21,7 +21,7 @@ std::string dumped(const std::string& stage, const Drafted& d) {
 std::string dumped(const std::string& stage, const Planned& p) {
   if (stage == "spec") return dump(p.spec);
   if (stage == "build") return dump(p.build);
-  return dump(p.plan);
+  return dump(p.build, p.plan);
 }
 
 void emit_draft(Session& session, const Planned& planned) {

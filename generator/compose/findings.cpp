@@ -56,28 +56,4 @@ std::vector<SpokenFinding> speak(const std::vector<Finding>& findings, const Bui
   return spoken;
 }
 
-std::string name_of(Status status) {
-  switch (status) {
-    case Status::cleared:
-      return "cleared";
-    case Status::provisional:
-      return "provisional";
-    case Status::not_cleared:
-      return "not cleared";
-  }
-  return "";
-}
-
-std::string name_of(Weight weight) {
-  switch (weight) {
-    case Weight::stop:
-      return "stop";
-    case Weight::caution:
-      return "caution";
-    case Weight::note:
-      return "note";
-  }
-  return "";
-}
-
 }  // namespace loamsheet

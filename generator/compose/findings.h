@@ -22,8 +22,4 @@ struct SpokenFinding {
 SpokenFinding speak(const Finding&, const Build&, const Wording&);
 std::vector<SpokenFinding> speak(const std::vector<Finding>&, const Build&, const Wording&);
 
-// "cleared", "provisional" or "not cleared"; and "stop", "caution" or "note".
-std::string name_of(Status);
-std::string name_of(Weight);
-
 }  // namespace loamsheet

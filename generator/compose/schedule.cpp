@@ -5,11 +5,7 @@
 namespace loamsheet {
 
 std::string said(const Step& step, const Wording& wording) {
-  Args args = step.args;
-  for (auto& [slot, value] : args) {
-    if (slot.ends_with("-material")) value = material_name(wording, std::get<std::string>(value));
-  }
-  return wording.say(step.sentence, args);
+  return wording.say(step.sentence, with_materials_named(step.args, wording));
 }
 
 std::string said(const CalendarTask& task, const Wording& wording) {

@@ -7,8 +7,8 @@
 namespace loamsheet {
 namespace {
 
-std::string price(const Wording& w, const std::optional<double>& amount) {
-  return amount ? fixed(*amount, 2) : w.say("sheet.nothing");
+std::string price(const Wording& w, const std::optional<Money>& amount) {
+  return amount ? whole_decimal(*amount, 2) : w.say("sheet.nothing");
 }
 
 std::string why(const Wording& w, const PickedPlant& plant) {

@@ -20,6 +20,13 @@ std::string material_name(const Wording& wording, const std::string& id) {
   return spaced;
 }
 
+Args with_materials_named(Args args, const Wording& wording) {
+  for (auto& [slot, value] : args) {
+    if (slot.ends_with("-material")) value = material_name(wording, std::get<std::string>(value));
+  }
+  return args;
+}
+
 std::string key_name(const Wording& wording, const std::string& key) {
   const std::string name = "unknown." + key;
   return wording.knows(name) ? wording.say(name) : key;

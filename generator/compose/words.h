@@ -18,6 +18,9 @@ Words bold(std::string text);
 // goes by its id with blanks for hyphens.
 std::string material_name(const Wording&, const std::string& id);
 
+// The numbers of a sentence with those names for the materials, whose slots end in "-material".
+Args with_materials_named(Args, const Wording&);
+
 // What a key of the spec that may be unknown is called on paper; otherwise the key itself.
 std::string key_name(const Wording&, const std::string& key);
 

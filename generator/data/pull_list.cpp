@@ -1,29 +1,72 @@
-#include "base/text.h"
+#include <span>
+
+#include "data/cells.h"
 #include "data/csv.h"
 #include "data/data.h"
-#include "data/json.h"
 
 namespace loamsheet {
 namespace {
 
-std::string written(double v) {
-  return significant(v, digits_written);
+// What a column shows: of the item in every line or in its first alone, of its packing in the
+// first alone, of each pack.
+enum class Of { item, first, packing, pack };
+
+struct Column {
+  const char *head, *key;
+  Of of;
+};
+
+constexpr Column columns[] = {
+    {"item", "item", Of::item},
+    {"need", "need", Of::first},
+    {"unit", "unit", Of::item},
+    {"for", "for", Of::item},
+    {"packs", "count", Of::pack},
+    {"pack", "sold", Of::pack},
+    {"pack_unit", "sold_unit", Of::pack},
+    {"price", "price", Of::pack},
+    {"shelf", "shelf", Of::pack},
+    {"missing", "missing", Of::packing},
+    {"left_over", "left_over", Of::packing},
+};
+using Columns = std::span<const Column>;
+constexpr Columns unstocked = Columns(columns).first(3);
+
+// One line of an item: of a pack, its first or another, or of an item without packs.
+struct Line {
+  const Cells& item;
+  const Pack* pack = nullptr;
+  bool first = true;
+};
+
+std::string cell(const Column& column, const Line& line, const Cells& pack) {
+  if (column.of == Of::pack) return pack.at(column.key);
+  if (column.of == Of::packing && !line.pack) return "";
+  return column.of == Of::item || line.first ? line.item.at(column.key) : "";
 }
 
-std::string written(const std::optional<Money>& amount) {
-  return amount ? whole_decimal(*amount, 2) : "";
+std::string written(Columns shown, const Line& line) {
+  Cells pack;
+  if (line.pack) fields(*line.pack, pack);
+  std::vector<std::string> cells;
+  for (const Column& column : shown) cells.push_back(cell(column, line, pack));
+  return csv_line(cells);
 }
 
-// One line for each size of pack; the item's own figures stand in the first.
-std::string packed(const PullItem& item) {
+std::string head(Columns shown) {
+  std::vector<std::string> names;
+  for (const Column& column : shown) names.push_back(column.head);
+  return csv_line(names);
+}
+
+std::string lines(const PullItem& item, bool stocked) {
+  Cells cells;
+  fields(item, stocked, cells);
+  if (!stocked) return written(unstocked, {cells});
+  if (item.packs.empty()) return written(columns, {cells});
   std::string out;
-  for (size_t i = 0; i < item.packs.size(); ++i) {
-    const Pack& pack = item.packs[i];
-    const bool first = i == 0;
-    out += csv_line({item.item, first ? written(item.need) : "", item.unit, item.use,
-                     std::to_string(pack.count), written(pack.sold), pack.sold_unit,
-                     written(pack.price), pack.shelf, first ? written(item.missing) : "",
-                     first ? written(item.left_over) : ""});
+  for (const Pack& pack : item.packs) {
+    out += written(columns, {cells, &pack, &pack == &item.packs.front()});
   }
   return out;
 }
@@ -32,21 +75,8 @@ std::string packed(const PullItem& item) {
 
 std::string pull_list_csv(const PlannedBuild& p) {
   const bool stocked = p.build.stock.has_value();
-  std::vector<std::string> head{"item", "need", "unit"};
-  if (stocked) {
-    head.insert(head.end(),
-                {"for", "packs", "pack", "pack_unit", "price", "shelf", "missing", "left_over"});
-  }
-  std::string out = csv_line(head);
-  for (const PullItem& i : p.plan.pull_list) {
-    if (stocked && !i.packs.empty()) {
-      out += packed(i);
-      continue;
-    }
-    std::vector<std::string> line{i.item, written(i.need), i.unit};
-    if (stocked) line.insert(line.end(), {i.use, "", "", "", "", "", "", ""});
-    out += csv_line(line);
-  }
+  std::string out = head(stocked ? Columns(columns) : unstocked);
+  for (const PullItem& item : p.plan.pull_list) out += lines(item, stocked);
   return out;
 }
 

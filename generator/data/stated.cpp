@@ -27,7 +27,7 @@ Json value_of(Fraction share) {
 }
 template <class Unit>
 Json value_of(Amount<Unit> amount) {
-  return figure(amount);
+  return figure(amount.v);
 }
 template <class T>
 Json value_of(const Range<T>& range) {

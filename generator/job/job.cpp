@@ -45,6 +45,7 @@ Outcome<Planned> plan_spec(World& world, const std::string& path, const std::str
   auto wording = taken(words.get(), sink);
   if (!wording) return {std::nullopt, sink.take()};
   check_accepted_rules(*build, *wording, sink);
+  check_conditions(build->rules, sink);
   if (sink.failed()) return {std::nullopt, sink.take()};
   auto settled = taken(settle(std::move(*build), *catalogue), sink);
   if (!settled) return {std::nullopt, sink.take()};

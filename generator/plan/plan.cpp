@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/fields.h"
+#include "base/text_sink.h"
 #include "check/build.h"
 #include "plan/care/readiness.h"
 #include "plan/fill/scenario.h"
@@ -113,6 +115,27 @@ void add_climate(const Build& build, Plan& plan) {
   plan.upkeep = plan_upkeep(build, plan.layers, *plan.air, last_day(build, plan.ready.days));
 }
 
+void fields_of_climate(const Build& build, const Plan& plan, FieldSink& to) {
+  to.open({"water"});
+  fields(plan.water, to);
+  if (plan.upkeep) fields(*plan.upkeep, to);
+  to.close();
+  if (plan.air) to.object("air", plan.air);
+  if (plan.heat) to.object("heat", plan.heat);
+  if (!plan.uv.empty()) {
+    to.each("uv", plan.uv, [&](const UvPlan& uv) { fields(uv, build, to); });
+  }
+  to.list("readings", plan.readings);
+}
+
+void fields_of_plants(const Build& build, const Plan& plan, FieldSink& to) {
+  const std::vector<PlacedPlant> none;
+  to.list("plants", plan.planting ? plan.planting->plants : none);
+  to.object("placement", plan.planting);
+  if (!plan.selections.empty()) to.list("choice", plan.selections);
+  if (!build.replaced.empty()) fields_of_replaced(build, to);
+}
+
 }  // namespace
 
 Plan make_plan(const Build& build, std::vector<Selection> selections) {
@@ -128,6 +151,42 @@ Plan make_plan(const Build& build, std::vector<Selection> selections) {
   plan.findings = all_findings(build, plan);
   plan.status = status(build, decisions, plan.findings);
   return plan;
+}
+
+std::string name_of(Status status) {
+  switch (status) {
+    case Status::cleared:
+      return "cleared";
+    case Status::provisional:
+      return "provisional";
+    case Status::not_cleared:
+      return "not cleared";
+  }
+  return "";
+}
+
+void fields(const Build& build, const Plan& plan, FieldSink& to) {
+  to.object("build", build.identity);
+  to.add("status", name_of(plan.status));
+  to.list("assumed", build.assumed);
+  fields_of_layers(plan, to);
+  fields_of_lift(plan, to);
+  fields_of_climate(build, plan, to);
+  fields_of_plants(build, plan, to);
+  to.list("order", plan.order);
+  to.list("calendar", plan.calendar);
+  to.open({"ready"}), fields(plan.ready, build, to), to.close();
+  fields_of_list(build, plan, to);
+  fields_of_goods(plan, to);
+  to.list("own_materials", build.own_materials);
+  if (plan.quote) to.object("quote", plan.quote);
+}
+
+std::string dump(const Build& build, const Plan& plan) {
+  TextSink to;
+  fields(build, plan, to);
+  to.list("findings", plan.findings);
+  return to.text();
 }
 
 }  // namespace loamsheet

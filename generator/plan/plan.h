@@ -12,6 +12,7 @@
 namespace loamsheet {
 
 enum class Status { cleared, provisional, not_cleared };
+std::string name_of(Status);
 
 struct Plan : Shopped {
   Status status = Status::cleared;
@@ -22,7 +23,10 @@ struct Plan : Shopped {
 // `selections` say how the plants came in that choose_plants() picked.
 Plan make_plan(const Build&, std::vector<Selection> selections = {});
 
-// The plan as stable text.
-std::string dump(const Plan&);
+// All that the plan says but its findings, in the order of the numbers.
+void fields(const Build&, const Plan&, FieldSink&);
+
+// The same and the findings as stable text.
+std::string dump(const Build&, const Plan&);
 
 }  // namespace loamsheet

@@ -62,7 +62,7 @@ std::vector<std::string> names_in(const fs::path& folder) {
 TEST_CASE("every stage of the example specs gives what it gave") {
   for (const Example& e : examples()) {
     hold(dump(e.planned.build), e.name + ".build.txt");
-    hold(dump(e.planned.plan), e.name + ".plan.txt");
+    hold(dump(e.planned.build, e.planned.plan), e.name + ".plan.txt");
     hold(dump(e.drafted.sheet), e.name + ".sheet.txt");
   }
   const Example& placed = example("fern-ravine");

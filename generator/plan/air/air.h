@@ -16,6 +16,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // Air of the enclosure at one end of the year, by day or by night, at mid height.
 struct AirState {
   Range<Celsius> temperature;
@@ -24,12 +26,15 @@ struct AirState {
   Range<Litres> lost;         // water that leaves as vapour, litres an hour
   Range<Litres> condensed{};  // water that runs down the panes, litres an hour
 };
+void fields(const AirState&, FieldSink&);
 struct Season {
   AirState day, night;
 };
+void fields(const Season&, FieldSink&);
 struct AirPlan {
   Season winter, summer;
 };
+void fields(const AirPlan&, FieldSink&);
 AirPlan air_plan(const Build&);
 
 // Whether the air depends on the unknown with this position in Build::unknowns.
@@ -48,6 +53,7 @@ struct HeatPlan {
   Range<Celsius> all_off;           // on a winter day with no power
   Range<Celsius> all_on;            // on a summer day with lamps lit and every heater stuck on
 };
+void fields(const HeatPlan&, FieldSink&);
 HeatPlan heat_plan(const Build&);
 
 // What is known once the air is balanced and the water followed day by day.

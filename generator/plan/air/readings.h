@@ -8,6 +8,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 struct FirstReading {
   std::string of;            // room-humidity, room-temperature, openings, water-lost, basking, uv
   double humidity = 0;       // by how much it moves the tank's relative humidity, as a share
@@ -15,6 +17,7 @@ struct FirstReading {
   Range<Celsius> celsius{};  // what was worked with, of a temperature
   Range<Fraction> share{};   // what was worked with, of a humidity
 };
+void fields(const FirstReading&, FieldSink&);
 
 // At most three, the most telling first. A UV index that must be metered and a basking place, which
 // no balance gives, come before what moves the air. Of the rest each is taken at both of its ends

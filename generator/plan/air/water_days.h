@@ -9,6 +9,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct AirPlan;
 
 // In equals out plus what the store gained, each day: watered + mist = lost + drained + stored less
@@ -34,6 +35,7 @@ struct UpkeepPlan {
   std::optional<int> regime_from;  // the day from which the animal's own regime holds
   std::optional<int> flush_every;  // days in which salts gather where nothing drains away
 };
+void fields(const UpkeepPlan&, FieldSink&);
 
 // Whole days that a full mist tank surely lasts, at least one. Nothing where none has to be filled.
 std::optional<int> tank_lasts(const UpkeepPlan&);

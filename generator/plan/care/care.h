@@ -12,12 +12,16 @@
 
 namespace loamsheet {
 
+class FieldSink;
+class Sink;
+
 // The earliest day on which the animal may go in; it holds only when the readiness is signed.
 struct Ready {
   Date earliest;
   int days = 0;                      // counted from the day of planting
   std::vector<std::string> because;  // ids: "after-planting", "after-move"
 };
+void fields(const Ready&, const Build&, FieldSink&);
 
 // What is known once the work is put in order and dated.
 struct Scheduled : Planted {
@@ -37,6 +41,10 @@ Found schedule_findings(const Build&, const Scheduled&);
 // What was taken on, replaced and chosen: stops cannot be taken on; what a number or a rule names
 // must be there. `found` is what the other rules found.
 Found record_findings(const Build&, const std::vector<Selection>&, const Found& found);
+
+// The conditions that rules may name, and an error for each that they name besides, at its rule.
+std::vector<std::string> task_conditions();
+void check_conditions(const TaskRules&, Sink&);
 
 // False for a name that is none.
 bool condition_holds(const std::string& name, const Build&);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/text.h"
 #include "plan/fill/fasteners.h"
 #include "plan/fill/first_watering.h"
 #include "plan/fit/body.h"
@@ -126,7 +127,47 @@ const std::map<std::string, Condition>& conditions() {
   return all;
 }
 
+// The names that one rule gives under "if" or "unless".
+struct Given {
+  const std::vector<std::string>& names;
+  const char* key;
+  const Span& where;
+};
+
+void check_names(const Given& given, Sink& sink) {
+  for (const std::string& name : given.names) {
+    if (conditions().contains(name)) continue;
+    const auto known = task_conditions();
+    const auto near = closest(name, known);
+    sink.add({.where = given.where,
+              .message = "unknown condition '" + name + "' in '" + given.key + "'",
+              .expected = join(known, ", "),
+              .hint = near ? "did you mean '" + *near + "'?" : ""});
+  }
+}
+
+template <class Rule>
+void check_rules(const std::vector<Rule>& rules, Sink& sink) {
+  for (const Rule& rule : rules) {
+    check_names({rule.when.all, "if", rule.where}, sink);
+    check_names({rule.when.none, "unless", rule.where}, sink);
+  }
+}
+
 }  // namespace
+
+std::vector<std::string> task_conditions() {
+  std::vector<std::string> names;
+  for (const auto& [name, test] : conditions()) names.push_back(name);
+  return names;
+}
+
+void check_conditions(const TaskRules& rules, Sink& sink) {
+  check_rules(rules.work, sink);
+  check_rules(rules.care, sink);
+  check_rules(rules.readiness, sink);
+  check_rules(rules.points, sink);
+}
 
 bool condition_holds(const std::string& name, const Build& build) {
   const auto found = conditions().find(name);

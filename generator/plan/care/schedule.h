@@ -10,6 +10,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // A step of the build. `task` is an id; the sentence is "order.TASK" of templates/en/order.yaml,
 // filled with the numbers.
 struct Step {
@@ -22,6 +24,7 @@ struct Step {
   int minutes = 0;         // hands on
   bool pause = false;      // a good place to stop for the day
 };
+void fields(const Step&, FieldSink&);
 
 struct CalendarTask {
   std::string task;        // id; sentences "calendar.task.TASK" and, short, "calendar.short.TASK"
@@ -30,11 +33,13 @@ struct CalendarTask {
   bool milestone = false;  // deserves an entry of its own in a diary
   Args args;
 };
+void fields(const CalendarTask&, FieldSink&);
 
 struct CalendarDay {
   int day = 0;  // 0 is the planting day; lead-up is negative
   Date date;
   std::vector<CalendarTask> tasks;
 };
+void fields(const CalendarDay&, FieldSink&);
 
 }  // namespace loamsheet

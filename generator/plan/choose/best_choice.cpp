@@ -8,7 +8,8 @@ namespace {
 
 // A way to take so many plants, and the two parts that it is made of.
 struct Way {
-  long cost = 0, worth = 0;
+  Money cost;
+  long worth = 0;
   int left_count = 0;
   size_t left = 0, right = 0;  // positions among the ways of the parts
 };
@@ -35,7 +36,7 @@ long worth_of_role(const RoleWorth& role, int count) {
   return count == 0 ? 0 : role.filled - role.crowded * std::max(0, count - role.enough);
 }
 
-bool affordable(long cost, const Wish& wish) {
+bool affordable(Money cost, const Wish& wish) {
   return !wish.budget || cost <= *wish.budget;
 }
 
@@ -76,7 +77,7 @@ BundleOwner single(const Pickable& offer, int index, const Assortment& offered) 
   part->offer = index;
   const int most = std::min(wish.count, static_cast<int>(offer.price.size()));
   for (int n = 1; n <= most; ++n) {
-    const long cost = offer.price[static_cast<size_t>(n - 1)];
+    const Money cost = offer.price[static_cast<size_t>(n - 1)];
     if (!affordable(cost, wish)) break;
     part->ways.push_back({Way{cost, worth_of_some(offer.worth, n) - alike, n, 0, 0}});
   }

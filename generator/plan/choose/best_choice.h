@@ -4,14 +4,16 @@
 #include <optional>
 #include <vector>
 
+#include "base/money.h"
+
 namespace loamsheet {
 
 // A species that may be taken, up to as often as it has prices.
 struct Pickable {
   int role = 0;  // offers of one role stand together, and in it those of one kind of leaf
   int leaf = 0;
-  long worth = 0;           // millionths, of the first; negative: taken only to make up the number
-  std::vector<long> price;  // as Money counts, of so many more: price[0] is that of one
+  long worth = 0;            // millionths, of the first; negative: taken only to make up the number
+  std::vector<Money> price;  // of so many more: price[0] is that of one
 };
 
 // What it is worth to have a role filled, and how many plants in it are enough: each beyond them
@@ -24,7 +26,7 @@ struct RoleWorth {
 
 struct Wish {
   int count = 1;
-  std::optional<long> budget;  // as Money counts
+  std::optional<Money> budget;
 };
 
 // How many of each offer. A second plant of a species is worth half of the first, a third a

@@ -62,14 +62,15 @@ std::vector<PackKind> packs_of(const Build& build, const std::string& species, b
   return packs;
 }
 
-std::optional<long> price_of(int count, const std::vector<PackKind>& packs) {
+// Rounded as the lines of a quote are: one for each kind of pack, to so many decimals.
+std::optional<Money> price_of(int count, const std::vector<PackKind>& packs, int digits) {
   const auto cover = cheapest_cover(count, packs);
   if (!cover) return std::nullopt;
-  long parts = 0;
+  Money sum;
   for (size_t i = 0; i < packs.size(); ++i) {
-    parts += (*cover)[i] * packs[i].price.v;
+    sum += to_coins(packs[i].price * (*cover)[i], digits);
   }
-  return parts;
+  return sum;
 }
 
 int already_used(const Build& build, const std::string& species) {
@@ -79,15 +80,15 @@ int already_used(const Build& build, const std::string& species) {
 }
 
 // The price of one more, two more, ... beyond those that the spec names, while the shelf lasts.
-std::vector<long> prices(const Build& build, const std::vector<PackKind>& packs,
-                         const std::string& species, int count) {
-  std::vector<long> prices;
-  const int used = already_used(build, species);
-  const auto before = price_of(used, packs);
+std::vector<Money> prices(const Build& build, const std::vector<PackKind>& packs,
+                          const std::string& species, int count) {
+  std::vector<Money> prices;
+  const int used = already_used(build, species), digits = build.quote.value_or(QuoteTerms{}).digits;
+  const auto before = price_of(used, packs, digits);
   for (int n = 1; before && n <= count; ++n) {
-    const auto parts = price_of(used + n, packs);
-    if (!parts) break;
-    prices.push_back(*parts - *before);
+    const auto price = price_of(used + n, packs, digits);
+    if (!price) break;
+    prices.push_back(*price - *before);
   }
   return prices;
 }
@@ -132,7 +133,7 @@ class Sieve {
  private:
   std::optional<Reason> priced(Candidate& candidate) {
     if (!build_.stock) {
-      candidate.offer.price.assign(static_cast<size_t>(wish_.count), 0);
+      candidate.offer.price.assign(static_cast<size_t>(wish_.count), Money{});
       return std::nullopt;
     }
     candidate.priced = true;

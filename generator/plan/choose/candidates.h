@@ -14,8 +14,6 @@ namespace loamsheet {
 // number.
 inline constexpr int reserve_role = 7;
 
-// Prices are counted as Money is: in ten-thousandths.
-inline constexpr double money_parts = 10'000;
 const std::vector<std::string>& role_names();
 
 // What a role is worth among so many plants.

@@ -1,7 +1,6 @@
 #include "plan/choose/choose.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
 
@@ -21,12 +20,6 @@ std::vector<Site> lit_sites(const Build& build, const LayersPlan& layers) {
   std::vector<Site> sites = bare_sites(build, layers);
   light_up(sites, build, {air_plan(build), LightField(build)});
   return sites;
-}
-
-Wish wish_of(const ToChoose& wanted) {
-  Wish wish{wanted.count, std::nullopt};
-  if (wanted.budget) wish.budget = std::lround(*wanted.budget * money_parts);
-  return wish;
 }
 
 std::vector<Pickable> pickables_of(const std::vector<Candidate>& some) {
@@ -51,7 +44,7 @@ class Choosing {
   std::vector<int> taken() {
     const auto roles = role_worths(build_.choosing, wanted_.count);
     while (true) {
-      auto taken = best_choice(pickables_of(found_.some), roles, wish_of(wanted_));
+      auto taken = best_choice(pickables_of(found_.some), roles, {wanted_.count, wanted_.budget});
       if (!cut_to_places(taken)) return taken;
     }
   }
@@ -137,8 +130,8 @@ Reason why(const Candidate& candidate, int count) {
 // What a candidate lacked that was not picked.
 Reason beaten(const Candidate& candidate, const ToChoose& wanted) {
   if (!candidate.caution.empty()) return {"caution", {{"rule", candidate.caution}}};
-  const bool dear = wanted.budget && !candidate.offer.price.empty() &&
-                    static_cast<double>(candidate.offer.price[0]) > *wanted.budget * money_parts;
+  const bool dear =
+      wanted.budget && !candidate.offer.price.empty() && candidate.offer.price[0] > *wanted.budget;
   if (dear) return {"too-dear", {}};
   if (candidate.offer.price.empty()) return {"no-room", {}};
   return {"beaten", {{"fit", Fraction{candidate.fit}}}};
@@ -152,7 +145,7 @@ struct Taking {
 
 void add_picked(const Taking& all, Selection& selection, std::vector<PlantUse>& plants) {
   bool priced = true;
-  long parts = 0;
+  Money cost;
   for (size_t i = 0; i < all.some.size(); ++i) {
     const Candidate& candidate = all.some[i];
     if (all.taken[i] == 0) {
@@ -160,11 +153,10 @@ void add_picked(const Taking& all, Selection& selection, std::vector<PlantUse>& 
                                        candidate.role, beaten(candidate, all.wanted)});
       continue;
     }
-    long before = 0;
+    Money before;
     for (int n = 0; n < all.taken[i]; ++n) {
-      const long now = candidate.offer.price[static_cast<size_t>(n)];
-      const auto price =
-          candidate.priced ? std::optional(double(now - before) / money_parts) : std::nullopt;
+      const Money now = candidate.offer.price[static_cast<size_t>(n)];
+      const auto price = candidate.priced ? std::optional(now - before) : std::nullopt;
       selection.picked.push_back({0,
                                   candidate.kind->facts.id,
                                   candidate.kind->facts.name,
@@ -174,9 +166,9 @@ void add_picked(const Taking& all, Selection& selection, std::vector<PlantUse>& 
       plants.push_back(picked_use(candidate, all.wanted.where));
       before = now;
     }
-    parts += before, priced = priced && candidate.priced;
+    cost += before, priced = priced && candidate.priced;
   }
-  if (priced) selection.cost = static_cast<double>(parts) / money_parts;
+  if (priced) selection.cost = cost;
 }
 
 std::vector<std::string> roles_without(const std::vector<PickedPlant>& picked) {

@@ -4,34 +4,40 @@
 #include <string>
 #include <vector>
 
+#include "base/money.h"
 #include "check/build.h"
 #include "plan/place/planting.h"
 
 namespace loamsheet {
+
+class FieldSink;
 
 // Why a plant was picked or passed over: a sentence is "planting.picked.NAME" or
 // "planting.passed.NAME".
 struct PickedPlant {
   int number = 0;
   std::string species, common_name;
-  std::string role;             // backdrop, focal, middle, ground, trailer, mounted, moss
-  std::optional<double> price;  // net; nothing when no price is known
+  std::string role;            // backdrop, focal, middle, ground, trailer, mounted, moss
+  std::optional<Money> price;  // net; nothing when no price is known
   std::vector<Reason> why;
 };
+void fields(const PickedPlant&, FieldSink&);
 
 struct PassedOver {
   std::string species, common_name, role;
   Reason because;
 };
+void fields(const PassedOver&, FieldSink&);
 
 struct Selection {
   int wanted = 0;
-  std::optional<double> budget, cost;  // net
+  std::optional<Money> budget, cost;  // net
   std::vector<PickedPlant> picked;
   std::vector<PassedOver> passed_over;   // by role, then by species
   std::vector<std::string> empty_roles;  // that nothing on offer could fill
   Span where;
 };
+void fields(const Selection&, FieldSink&);
 
 // Puts picked plants in the place of Build::to_choose, out of Build::offered, and numbers all
 // plants anew. A picked plant carries no stop against the animals, is on hand where there is a

@@ -8,6 +8,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct LayersPlan;
 struct WaterAreaPlan;
@@ -19,6 +20,7 @@ struct Cut {
   Millimetres width, depth;
   std::optional<Millimetres> overlap;  // of neighbouring strips
 };
+void fields(const Cut&, FieldSink&);
 std::vector<Cut> plan_cuts(const Build&, const LayersPlan&, const std::optional<WaterAreaPlan>&);
 
 // The area of all pieces of one use.

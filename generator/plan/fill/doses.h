@@ -8,6 +8,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct LayersPlan;
 
@@ -17,6 +18,7 @@ struct DosePlan {
   std::optional<double> teaspoons;      // level ones of 5 mL; nothing without a density
   std::optional<double> nitrogen_mg_l;  // given to a litre of the substrate
 };
+void fields(const DosePlan&, FieldSink&);
 
 // label rate x strength x the substrate's volume in place, or the area of its floor.
 // mg N per litre = g per litre x per cent of N x 10: Texas A&M, nutrient calculations.
@@ -27,6 +29,7 @@ struct CrewPlan {
   double given = 0;
   std::optional<int> suggested;  // whole cultures; nothing where the catalogue has no density
 };
+void fields(const CrewPlan&, FieldSink&);
 
 // suggested = the floor's area x the least animals on a square metre / animals of one culture,
 // rounded up.

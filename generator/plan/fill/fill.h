@@ -39,6 +39,10 @@ struct Filling {
 };
 Filling plan_filling(const Build&, const Decisions&);
 
+// What is told of it before and after what the other rooms add.
+void fields_of_layers(const Filling&, FieldSink&);
+void fields_of_goods(const Filling&, FieldSink&);
+
 // Layers against openings, height and slope; what stands in them.
 Found layer_findings(const Build&, const Filling&);
 

@@ -8,6 +8,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct LayersPlan;
 struct WaterPlan;
@@ -19,6 +20,7 @@ struct TapeMark {
   Millimetres front, back;
   std::optional<Millimetres> from{};  // of a terrace: from so far behind the front on
 };
+void fields(const TapeMark&, FieldSink&);
 std::vector<TapeMark> plan_marks(const Build&, const LayersPlan&, const WaterPlan&);
 
 }  // namespace loamsheet

@@ -10,6 +10,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct LayersPlan;
 
@@ -19,6 +20,7 @@ struct SupportsPlan {
   int count = 0;
   Kilograms load;  // on one of them
 };
+void fields(const SupportsPlan&, FieldSink&);
 std::optional<SupportsPlan> plan_supports(const Build&, const LayersPlan&);
 
 // What a fixing has to bear: the thing, its pocket filled and wet, and the heaviest animal landing
@@ -30,6 +32,7 @@ struct FixedLoad {
   Kilograms pocket, landing;
   Kilograms sum() const { return own.value_or(Kilograms{}) + pocket + landing; }
 };
+void fields(const FixedLoad&, FieldSink&);
 std::vector<FixedLoad> plan_fixed(const Build&);
 
 }  // namespace loamsheet

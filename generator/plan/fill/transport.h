@@ -9,6 +9,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct Decisions;
 
@@ -19,6 +20,7 @@ struct TransportPlan {
   Kilograms taken_out;              // stones that stand loose
   std::vector<std::string> stones;  // their ids
 };
+void fields(const TransportPlan&, FieldSink&);
 std::optional<TransportPlan> plan_transport(const Build&, const Decisions&);
 
 }  // namespace loamsheet

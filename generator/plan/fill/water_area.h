@@ -8,6 +8,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct LayersPlan;
 
@@ -21,6 +22,7 @@ struct WaterAreaPlan {
   double floor_pressure_kpa = 0;    // at the floor
   std::optional<Kilograms> uplift;  // on a background lighter than water, below the surface
 };
+void fields(const WaterAreaPlan&, FieldSink&);
 std::optional<WaterAreaPlan> plan_water_area(const Build&, const LayersPlan&);
 
 }  // namespace loamsheet

@@ -10,6 +10,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // The UV that an animal meets: at its back where it basks, and from the least to the most along the
 // enclosure; against the means of its Ferguson zone, or of both where lists disagree, and the most
 // that animals of the lower one were met in.
@@ -20,6 +22,7 @@ struct UvPlan {
   double basking = 0, most = 0;
   Range<double> gradient, mean;
 };
+void fields(const UvPlan&, const Build&, FieldSink&);
 std::vector<UvPlan> uv_plans(const Build&);  // of animals whose zone is known, under a UV lamp
 
 // What is known once the lamps are looked at.

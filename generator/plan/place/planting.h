@@ -12,7 +12,10 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 enum class SiteKind { floor, pocket, mount };
+const char* name_of(SiteKind);
 
 // A reason is a sentence's name ("light-in-band") and its numbers; words come from
 // templates/en/planting.yaml, under "planting.why.NAME".
@@ -39,11 +42,13 @@ struct PlacedPlant {
   // deepest when it found no place. Nothing at a mount.
   Millimetres root_wanted, root_there;
 };
+void fields(const PlacedPlant&, FieldSink&);
 
 struct PlantingPlan {
   std::vector<PlacedPlant> plants;  // by number
   double score = 0, bound = 0;      // sums of fits; bound: no placement scores more
 };
+void fields(const PlantingPlan&, FieldSink&);  // how good it is, without its plants
 
 PlantingPlan plan_planting(const Build&, const LayersPlan&, const AirPlan&);
 

@@ -10,6 +10,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 // One end of a lift: centimetres, degrees, lifts a minute for at most an hour in all; coupling
 // 1.00 good, 0.95 fair, 0.90 poor.
 struct LiftTask {
@@ -22,6 +24,7 @@ struct PullItem;
 struct LiftMultipliers {
   double horizontal = 1, vertical = 1, distance = 1, asymmetry = 1, frequency = 1, coupling = 1;
 };
+void fields(const LiftMultipliers&, FieldSink&);
 LiftMultipliers multipliers(const LiftTask&);
 
 // The recommended weight limit: 23 kg times all multipliers.
@@ -48,6 +51,7 @@ struct SackLift {
   std::optional<double> index;
   int people = 1;  // two at most; a heavier sack is parted
 };
+void fields(const SackLift&, FieldSink&);
 
 // Sacks weigh what the material may weigh at most as it is placed. Nothing without packs in sacks.
 std::optional<SackLift> plan_sack(const Build&, const std::vector<PullItem>&);

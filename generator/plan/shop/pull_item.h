@@ -8,6 +8,8 @@
 
 namespace loamsheet {
 
+class FieldSink;
+
 struct Pack {
   double size = 0;  // in the unit of the need
   int count = 0;
@@ -16,6 +18,7 @@ struct Pack {
   std::optional<Money> price{};  // net, of one
   std::string shelf{};
 };
+void fields(const Pack&, FieldSink&);
 
 struct PullItem {
   std::string use;   // one of pull_uses()
@@ -27,5 +30,8 @@ struct PullItem {
   double missing = 0;          // of the need, beyond what is on hand
   double left_over = 0;        // of the packs, beyond the need
 };
+
+// Of a build with a stock list, or without one.
+void fields(const PullItem&, bool stocked, FieldSink&);
 
 }  // namespace loamsheet

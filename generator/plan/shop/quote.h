@@ -11,6 +11,7 @@
 
 namespace loamsheet {
 
+class FieldSink;
 struct Build;
 struct PullItem;
 
@@ -26,6 +27,7 @@ struct QuoteLine {
   std::optional<Money> each{};    // net, of a pack or an hour
   std::optional<Money> amount{};  // rounded; nothing where no price is known
 };
+void fields(const QuoteLine&, FieldSink&);
 
 struct Quote {
   std::string currency;
@@ -39,6 +41,7 @@ struct Quote {
 
   bool partial() const { return unpriced > 0; }
 };
+void fields(const Quote&, FieldSink&);
 
 // "materials", "plants", ...
 const char* name_of(QuoteGroup);

@@ -27,6 +27,10 @@ struct Shopped : Scheduled {
 // calendar say what is done.
 void add_shopping(const Build&, Shopped&);
 
+// Who lifts what; the pull list and the tools.
+void fields_of_lift(const Shopped&, FieldSink&);
+void fields_of_list(const Build&, const Shopped&, FieldSink&);
+
 // What the shelf does not hold, and what has no price.
 Found stock_findings(const Build&, const Shopped&);
 

@@ -80,11 +80,6 @@ TEST_CASE("a window that ends before it comes again is an error") {
   CHECK(said("", "  look: {on: 5, to: 9}\n") == "3: 'look' ends before it comes again\n");
 }
 
-TEST_CASE("an unknown condition is an error of the table") {
-  CHECK(said("  a: {group: tank, minutes: 1, if: [drainige]}\n").find("drainige") !=
-        std::string::npos);
-}
-
 TEST_CASE("every rule has its sentences") {
   auto world = real_world();
   const Wording words = read_wording(*world, "en", UnitSystem::metric).value.value();

@@ -3,7 +3,7 @@
 
 #include <catch2/catch.hpp>
 
-#include "data/json.h"
+#include "data/json_sink.h"
 
 using namespace loamsheet;
 
@@ -15,9 +15,26 @@ TEST_CASE("figures have six significant digits") {
 }
 
 TEST_CASE("a figure with spread is a pair, without it a number, without a value null") {
-  CHECK(figure(Range<Litres>{{1.5}, {2}}).dump() == "[1.5,2.0]");
-  CHECK(figure(Range<Litres>{{1.5}, {1.5}}).dump() == "1.5");
-  CHECK(figure(std::optional<Litres>{}).dump() == "null");
+  const Wording wording({}, UnitSystem::metric);
+  JsonSink to(wording);
+  to.add("spread", unit::ml, Range<Litres>{{1.5}, {2}});
+  to.add("exact", unit::l, Range<Litres>{{1.5}, {1.5}});
+  to.add("unknown", unit::l, std::optional<Litres>{});
+  CHECK(to.json().dump() == R"({"spread_ml":[1500.0,2000.0],"exact_l":1.5,"unknown_l":null})");
+}
+
+TEST_CASE("money is written exactly, a sentence in words, a material by its name") {
+  const Wording wording(
+      {{"order.fill", "Fill in {a-material}."}, {"material.coir", "coconut fibre"}},
+      UnitSystem::metric);
+  JsonSink to(wording);
+  to.open({"step"});
+  to.add("price", Money{123456789});
+  to.sentence({"words"}, "order.fill", {{"a-material", "coir"}});
+  to.add("after", std::vector{1, 2});
+  to.close();
+  CHECK(to.json().dump() ==
+        R"({"step":{"price":12345.6789,"words":"Fill in coconut fibre.","after":[1,2]}})");
 }
 
 TEST_CASE("a document is nested by two blanks, with an array of numbers on one line") {

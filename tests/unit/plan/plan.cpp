@@ -64,7 +64,7 @@ TEST_CASE("a move starts the thirty days again, counted from planting") {
 TEST_CASE("the pull list is in building order, with amounts to buy") {
   Build build = box_build();
   build.enclosure.background = Background{"cork-bark", 30_mm};
-  build.enclosure.background->fixed_by = "wedged";
+  build.enclosure.background->fixed_by = "screws";
   const Plan plan = make_plan(build);
   std::vector<std::string> items;
   for (const PullItem& item : plan.pull_list) items.push_back(item.item + ' ' + item.unit);
@@ -88,7 +88,7 @@ TEST_CASE("a raised floor is pulled by its area") {
 
 TEST_CASE("the plan of a box, whole") {
   Build build = with_unknown_moisture(box_build(), 0.05, 0.25);
-  CHECK(dump(make_plan(build)) == R"(plan v1
+  CHECK(dump(build, make_plan(build)) == R"(plan v1
 status provisional
 footprint
   area 0.405 m2

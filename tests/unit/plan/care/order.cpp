@@ -123,6 +123,20 @@ TEST_CASE("a plant that has no place has no step") {
   CHECK(sequence({homeless, placed(2, SiteKind::floor, {}, 10)}) == std::vector<int>{2});
 }
 
+TEST_CASE("a condition that is none is an error at its rule, with the nearest that is one") {
+  TaskRules rules;
+  rules.work.push_back({.id = "a", .when = {{"drainage"}, {"moss"}}, .where = place(3, 3)});
+  Sink sink;
+  check_conditions(rules, sink);
+  CHECK(sink.messages().empty());
+  rules.points.push_back({"b", "normal", {{}, {"drainige"}}, place(9, 3)});
+  check_conditions(rules, sink);
+  REQUIRE(sink.messages().size() == 1);
+  CHECK(sink.messages()[0].where.line == 9);
+  CHECK(sink.messages()[0].message == "unknown condition 'drainige' in 'unless'");
+  CHECK(sink.messages()[0].hint == "did you mean 'drainage'?");
+}
+
 TEST_CASE("every condition, slot and amount that a rule may name is worked out") {
   // A name that is none holds for no build; each of these holds for one of them.
   std::vector<Build> all = builds();

@@ -27,14 +27,16 @@ Drawn drawn(std::uint32_t seed) {
     for (int leaf = 0; leaf < draw(1, 2); ++leaf) {
       for (int i = draw(1, 2); i > 0; --i) {
         Pickable offer{role, leaf, draw(300'000, 999'999) - (role == 2 ? 3'000'000 : 0), {}};
-        long price = 0;
-        for (int n = draw(0, 3); n > 0; --n) offer.price.push_back(price += draw(1, 9) * 50);
+        Money price;
+        for (int n = draw(0, 3); n > 0; --n) {
+          offer.price.push_back(price += Money{draw(1, 9) * 50});
+        }
         all.offers.push_back(offer);
       }
     }
   }
   all.wish.count = draw(1, 5);
-  if (draw(0, 2) > 0) all.wish.budget = draw(2, 30) * 50;
+  if (draw(0, 2) > 0) all.wish.budget = Money{draw(2, 30) * 50};
   return all;
 }
 
@@ -70,7 +72,7 @@ struct Best {
 };
 
 // Tries every set.
-void try_all(const Drawn& all, size_t at, std::vector<int>& taken, long cost, Best& best) {
+void try_all(const Drawn& all, size_t at, std::vector<int>& taken, Money cost, Best& best) {
   if (all.wish.budget && cost > *all.wish.budget) return;
   if (at == all.offers.size()) {
     int count = 0;
@@ -82,13 +84,13 @@ void try_all(const Drawn& all, size_t at, std::vector<int>& taken, long cost, Be
   }
   for (size_t n = 0; n <= all.offers[at].price.size(); ++n) {
     taken[at] = static_cast<int>(n);
-    try_all(all, at + 1, taken, cost + (n == 0 ? 0 : all.offers[at].price[n - 1]), best);
+    try_all(all, at + 1, taken, cost + (n == 0 ? Money{} : all.offers[at].price[n - 1]), best);
   }
   taken[at] = 0;
 }
 
-long cost_of(const Drawn& all, const std::vector<int>& taken) {
-  long cost = 0;
+Money cost_of(const Drawn& all, const std::vector<int>& taken) {
+  Money cost;
   for (size_t i = 0; i < taken.size(); ++i) {
     if (taken[i] > 0) cost += all.offers[i].price[static_cast<size_t>(taken[i] - 1)];
   }
@@ -103,7 +105,7 @@ TEST_CASE("the best choice is that of trying every set, and keeps to budget and 
     const Drawn all = drawn(seed);
     Best best;
     std::vector<int> none(all.offers.size());
-    try_all(all, 0, none, 0, best);
+    try_all(all, 0, none, {}, best);
     const std::vector<int> taken = best_choice(all.offers, all.roles, all.wish);
     int count = 0;
     for (size_t i = 0; i < taken.size(); ++i) {
@@ -117,7 +119,8 @@ TEST_CASE("the best choice is that of trying every set, and keeps to budget and 
 }
 
 TEST_CASE("a role to fill is worth more than a second plant that fits better") {
-  const std::vector<Pickable> offers{{0, 0, 990'000, {0, 0}}, {1, 1, 400'000, {0}}};
+  const std::vector<Pickable> offers{{0, 0, 990'000, {Money{}, Money{}}},
+                                     {1, 1, 400'000, {Money{}}}};
   const std::vector<RoleWorth> roles{{1'000'000, 300'000, 1}, {1'000'000, 300'000, 1}};
   CHECK(best_choice(offers, roles, {2, std::nullopt}) == std::vector<int>{1, 1});
 }

@@ -136,14 +136,29 @@ TEST_CASE("a plant with a stop is never picked, not even to make up the number")
 
 TEST_CASE("neither budget nor shelf is exceeded, and the price is exact") {
   Build build = choosing(4);
-  build.to_choose[0].budget = 9.30;
+  build.to_choose[0].budget = Money{93000};
   build.stock = std::vector<StockedPack>{pot("broad-rosette", 6.20, 2), pot("low-fern", 3.10, 1),
                                          pot("creeping-green", 3.10, 1)};
   const auto selections = choose_plants(build);
   CHECK(selections[0].picked.size() == 2);
   REQUIRE(selections[0].cost);
-  CHECK(*selections[0].cost <= 9.30);
+  CHECK(*selections[0].cost == Money{93000});
   CHECK(passed_for(selections[0], "wall-climber") == "not-in-stock");
+}
+
+TEST_CASE("a picked plant's price is rounded as its line of the quote is") {
+  for (const int digits : {2, 0}) {
+    Build build = choosing(1);
+    build.offered = {kind("low-fern", "fern")};
+    build.stock = std::vector<StockedPack>{pot("low-fern", 3.125, 1)};
+    build.quote = QuoteTerms{.currency = "EUR", .digits = digits};
+    const Money price{digits == 2 ? 31300 : 30000};
+    build.to_choose[0].budget = price;
+    const auto selections = choose_plants(build);
+    REQUIRE(selections[0].picked.size() == 1);
+    CHECK(selections[0].picked[0].price == price);
+    CHECK(selections[0].cost == price);
+  }
 }
 
 TEST_CASE("the order of what is on offer changes nothing") {
